@@ -1,0 +1,27 @@
+package org.coursewright.bond;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * How one wall is laid.
+ *
+ * @param mark the wall's mark
+ * @param courses from the bottom up
+ * @param cutPieces pieces that have to be cut, those along a rake included
+ * @param lapViolations pairs of joints in consecutive courses that lap less than the least lap
+ * @param unfillable runs that no allowed pieces and joints fill, with the reason; they carry no pieces
+ * @param optimal whether no layout of this wall, its corners handed as they are, has fewer lap violations or, with as
+ *        few, fewer cut pieces; proven, not guessed
+ * @param lowerBound cut pieces that every layout with as few lap violations needs at least; equals {@code cutPieces}
+ *        when optimal
+ */
+public record WallLayout(String mark, List<CourseLayout> courses, int cutPieces, int lapViolations,
+        List<UnfillableRun> unfillable, boolean optimal, int lowerBound) {
+
+    public WallLayout {
+        Objects.requireNonNull(mark, "mark");
+        courses = List.copyOf(courses);
+        unfillable = List.copyOf(unfillable);
+    }
+}

@@ -1,0 +1,42 @@
+package org.coursewright.measure;
+
+/**
+ * How a computation that takes longer than 200 ms tells how far it is and learns that it is no longer wanted.
+ * Implementations are called from the computing thread, often: both methods return at once.
+ */
+public interface Progress {
+
+    /** Nobody listens and nobody cancels. */
+    Progress NONE = new Progress() {
+        @Override
+        public void done(double fraction) {
+            // nobody listens
+        }
+
+        @Override
+        public boolean isCancelled() {
+            return false;
+        }
+    };
+
+    /**
+     * Tells how far the work is.
+     *
+     * @param fraction share of the work done, 0 to 1, never falling
+     */
+    void done(double fraction);
+
+    /** @return whether the result is no longer wanted */
+    boolean isCancelled();
+
+    /**
+     * Ends the computation if its result is no longer wanted.
+     *
+     * @throws java.util.concurrent.CancellationException if it is not
+     */
+    default void checkCancelled() {
+        if (isCancelled()) {
+            throw new java.util.concurrent.CancellationException("No longer wanted.");
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Headless commands. */
+package org.coursewright.cli;

@@ -1,0 +1,2 @@
+/** Projects in files: loading, editing, saving, recovery. */
+package org.coursewright.core.session;

@@ -1,0 +1,2 @@
+/** Wall, opening and unit schedules as CSV. */
+package org.coursewright.exchange.schedule;

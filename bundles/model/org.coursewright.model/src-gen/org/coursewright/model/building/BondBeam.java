@@ -1,0 +1,154 @@
+/**
+ */
+package org.coursewright.model.building;
+
+import org.coursewright.measure.Length;
+
+import org.coursewright.model.catalogue.MixDesign;
+
+import org.coursewright.model.project.Marked;
+
+import org.eclipse.emf.common.util.EList;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Bond Beam</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * The beam that ties wall tops together.
+ * <!-- end-model-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link org.coursewright.model.building.BondBeam#getWalls <em>Walls</em>}</li>
+ *   <li>{@link org.coursewright.model.building.BondBeam#getWidth <em>Width</em>}</li>
+ *   <li>{@link org.coursewright.model.building.BondBeam#getDepth <em>Depth</em>}</li>
+ *   <li>{@link org.coursewright.model.building.BondBeam#getBottom <em>Bottom</em>}</li>
+ *   <li>{@link org.coursewright.model.building.BondBeam#getMix <em>Mix</em>}</li>
+ * </ul>
+ *
+ * @see org.coursewright.model.building.BuildingPackage#getBondBeam()
+ * @model
+ * @generated
+ */
+public interface BondBeam extends Marked {
+	/**
+	 * Returns the value of the '<em><b>Walls</b></em>' reference list.
+	 * The list contents are of type {@link org.coursewright.model.building.Wall}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What it lies on.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Walls</em>' reference list.
+	 * @see org.coursewright.model.building.BuildingPackage#getBondBeam_Walls()
+	 * @model
+	 * @generated
+	 */
+	EList<Wall> getWalls();
+
+	/**
+	 * Returns the value of the '<em><b>Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Across.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Width</em>' attribute.
+	 * @see #setWidth(Length)
+	 * @see org.coursewright.model.building.BuildingPackage#getBondBeam_Width()
+	 * @model dataType="org.coursewright.model.types.Length"
+	 * @generated
+	 */
+	Length getWidth();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.BondBeam#getWidth <em>Width</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Width</em>' attribute.
+	 * @see #getWidth()
+	 * @generated
+	 */
+	void setWidth(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>Depth</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * From top to bottom.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Depth</em>' attribute.
+	 * @see #setDepth(Length)
+	 * @see org.coursewright.model.building.BuildingPackage#getBondBeam_Depth()
+	 * @model dataType="org.coursewright.model.types.Length"
+	 * @generated
+	 */
+	Length getDepth();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.BondBeam#getDepth <em>Depth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Depth</em>' attribute.
+	 * @see #getDepth()
+	 * @generated
+	 */
+	void setDepth(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>Bottom</b></em>' attribute.
+	 * The default value is <code>"0 mm"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Above the storey's datum.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Bottom</em>' attribute.
+	 * @see #setBottom(Length)
+	 * @see org.coursewright.model.building.BuildingPackage#getBondBeam_Bottom()
+	 * @model default="0 mm" dataType="org.coursewright.model.types.Length"
+	 * @generated
+	 */
+	Length getBottom();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.BondBeam#getBottom <em>Bottom</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Bottom</em>' attribute.
+	 * @see #getBottom()
+	 * @generated
+	 */
+	void setBottom(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>Mix</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Concrete.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Mix</em>' reference.
+	 * @see #setMix(MixDesign)
+	 * @see org.coursewright.model.building.BuildingPackage#getBondBeam_Mix()
+	 * @model
+	 * @generated
+	 */
+	MixDesign getMix();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.BondBeam#getMix <em>Mix</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Mix</em>' reference.
+	 * @see #getMix()
+	 * @generated
+	 */
+	void setMix(MixDesign value);
+
+} // BondBeam

@@ -1,0 +1,502 @@
+/**
+ */
+package org.coursewright.model.building.impl;
+
+import java.util.Collection;
+
+import org.coursewright.measure.Length;
+
+import org.coursewright.model.building.BondBeam;
+import org.coursewright.model.building.BuildingPackage;
+import org.coursewright.model.building.Wall;
+
+import org.coursewright.model.catalogue.MixDesign;
+
+import org.coursewright.model.types.TypesFactory;
+import org.coursewright.model.types.TypesPackage;
+
+import org.eclipse.emf.common.notify.Notification;
+
+import org.eclipse.emf.common.util.EList;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
+
+import org.eclipse.emf.ecore.impl.ENotificationImpl;
+import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
+
+import org.eclipse.emf.ecore.util.EObjectResolvingEList;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model object '<em><b>Bond Beam</b></em>'.
+ * <!-- end-user-doc -->
+ * <p>
+ * The following features are implemented:
+ * </p>
+ * <ul>
+ *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getMark <em>Mark</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getNote <em>Note</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getWalls <em>Walls</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getWidth <em>Width</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getDepth <em>Depth</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getBottom <em>Bottom</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getMix <em>Mix</em>}</li>
+ * </ul>
+ *
+ * @generated
+ */
+public class BondBeamImpl extends MinimalEObjectImpl.Container implements BondBeam {
+	/**
+	 * The default value of the '{@link #getMark() <em>Mark</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMark()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String MARK_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMark() <em>Mark</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMark()
+	 * @generated
+	 * @ordered
+	 */
+	protected String mark = MARK_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNote() <em>Note</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNote()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String NOTE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNote() <em>Note</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNote()
+	 * @generated
+	 * @ordered
+	 */
+	protected String note = NOTE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getWalls() <em>Walls</em>}' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWalls()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Wall> walls;
+
+	/**
+	 * The default value of the '{@link #getWidth() <em>Width</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWidth()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length WIDTH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getWidth() <em>Width</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWidth()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length width = WIDTH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDepth() <em>Depth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDepth()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length DEPTH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDepth() <em>Depth</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDepth()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length depth = DEPTH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBottom() <em>Bottom</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBottom()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length BOTTOM_EDEFAULT = (Length)TypesFactory.eINSTANCE.createFromString(TypesPackage.eINSTANCE.getLength(), "0 mm");
+
+	/**
+	 * The cached value of the '{@link #getBottom() <em>Bottom</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBottom()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length bottom = BOTTOM_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMix() <em>Mix</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMix()
+	 * @generated
+	 * @ordered
+	 */
+	protected MixDesign mix;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected BondBeamImpl() {
+		super();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	protected EClass eStaticClass() {
+		return BuildingPackage.Literals.BOND_BEAM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getMark() {
+		return mark;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMark(String newMark) {
+		String oldMark = mark;
+		mark = newMark;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.BOND_BEAM__MARK, oldMark, mark));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getNote() {
+		return note;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNote(String newNote) {
+		String oldNote = note;
+		note = newNote;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.BOND_BEAM__NOTE, oldNote, note));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Wall> getWalls() {
+		if (walls == null) {
+			walls = new EObjectResolvingEList<Wall>(Wall.class, this, BuildingPackage.BOND_BEAM__WALLS);
+		}
+		return walls;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getWidth() {
+		return width;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setWidth(Length newWidth) {
+		Length oldWidth = width;
+		width = newWidth;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.BOND_BEAM__WIDTH, oldWidth, width));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getDepth() {
+		return depth;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDepth(Length newDepth) {
+		Length oldDepth = depth;
+		depth = newDepth;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.BOND_BEAM__DEPTH, oldDepth, depth));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getBottom() {
+		return bottom;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBottom(Length newBottom) {
+		Length oldBottom = bottom;
+		bottom = newBottom;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.BOND_BEAM__BOTTOM, oldBottom, bottom));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MixDesign getMix() {
+		if (mix != null && mix.eIsProxy()) {
+			InternalEObject oldMix = (InternalEObject)mix;
+			mix = (MixDesign)eResolveProxy(oldMix);
+			if (mix != oldMix) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, BuildingPackage.BOND_BEAM__MIX, oldMix, mix));
+			}
+		}
+		return mix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public MixDesign basicGetMix() {
+		return mix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMix(MixDesign newMix) {
+		MixDesign oldMix = mix;
+		mix = newMix;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.BOND_BEAM__MIX, oldMix, mix));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object eGet(int featureID, boolean resolve, boolean coreType) {
+		switch (featureID) {
+			case BuildingPackage.BOND_BEAM__MARK:
+				return getMark();
+			case BuildingPackage.BOND_BEAM__NOTE:
+				return getNote();
+			case BuildingPackage.BOND_BEAM__WALLS:
+				return getWalls();
+			case BuildingPackage.BOND_BEAM__WIDTH:
+				return getWidth();
+			case BuildingPackage.BOND_BEAM__DEPTH:
+				return getDepth();
+			case BuildingPackage.BOND_BEAM__BOTTOM:
+				return getBottom();
+			case BuildingPackage.BOND_BEAM__MIX:
+				if (resolve) return getMix();
+				return basicGetMix();
+		}
+		return super.eGet(featureID, resolve, coreType);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@SuppressWarnings("unchecked")
+	@Override
+	public void eSet(int featureID, Object newValue) {
+		switch (featureID) {
+			case BuildingPackage.BOND_BEAM__MARK:
+				setMark((String)newValue);
+				return;
+			case BuildingPackage.BOND_BEAM__NOTE:
+				setNote((String)newValue);
+				return;
+			case BuildingPackage.BOND_BEAM__WALLS:
+				getWalls().clear();
+				getWalls().addAll((Collection<? extends Wall>)newValue);
+				return;
+			case BuildingPackage.BOND_BEAM__WIDTH:
+				setWidth((Length)newValue);
+				return;
+			case BuildingPackage.BOND_BEAM__DEPTH:
+				setDepth((Length)newValue);
+				return;
+			case BuildingPackage.BOND_BEAM__BOTTOM:
+				setBottom((Length)newValue);
+				return;
+			case BuildingPackage.BOND_BEAM__MIX:
+				setMix((MixDesign)newValue);
+				return;
+		}
+		super.eSet(featureID, newValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void eUnset(int featureID) {
+		switch (featureID) {
+			case BuildingPackage.BOND_BEAM__MARK:
+				setMark(MARK_EDEFAULT);
+				return;
+			case BuildingPackage.BOND_BEAM__NOTE:
+				setNote(NOTE_EDEFAULT);
+				return;
+			case BuildingPackage.BOND_BEAM__WALLS:
+				getWalls().clear();
+				return;
+			case BuildingPackage.BOND_BEAM__WIDTH:
+				setWidth(WIDTH_EDEFAULT);
+				return;
+			case BuildingPackage.BOND_BEAM__DEPTH:
+				setDepth(DEPTH_EDEFAULT);
+				return;
+			case BuildingPackage.BOND_BEAM__BOTTOM:
+				setBottom(BOTTOM_EDEFAULT);
+				return;
+			case BuildingPackage.BOND_BEAM__MIX:
+				setMix((MixDesign)null);
+				return;
+		}
+		super.eUnset(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean eIsSet(int featureID) {
+		switch (featureID) {
+			case BuildingPackage.BOND_BEAM__MARK:
+				return MARK_EDEFAULT == null ? mark != null : !MARK_EDEFAULT.equals(mark);
+			case BuildingPackage.BOND_BEAM__NOTE:
+				return NOTE_EDEFAULT == null ? note != null : !NOTE_EDEFAULT.equals(note);
+			case BuildingPackage.BOND_BEAM__WALLS:
+				return walls != null && !walls.isEmpty();
+			case BuildingPackage.BOND_BEAM__WIDTH:
+				return WIDTH_EDEFAULT == null ? width != null : !WIDTH_EDEFAULT.equals(width);
+			case BuildingPackage.BOND_BEAM__DEPTH:
+				return DEPTH_EDEFAULT == null ? depth != null : !DEPTH_EDEFAULT.equals(depth);
+			case BuildingPackage.BOND_BEAM__BOTTOM:
+				return BOTTOM_EDEFAULT == null ? bottom != null : !BOTTOM_EDEFAULT.equals(bottom);
+			case BuildingPackage.BOND_BEAM__MIX:
+				return mix != null;
+		}
+		return super.eIsSet(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String toString() {
+		if (eIsProxy()) return super.toString();
+
+		StringBuilder result = new StringBuilder(super.toString());
+		result.append(" (mark: ");
+		result.append(mark);
+		result.append(", note: ");
+		result.append(note);
+		result.append(", width: ");
+		result.append(width);
+		result.append(", depth: ");
+		result.append(depth);
+		result.append(", bottom: ");
+		result.append(bottom);
+		result.append(')');
+		return result.toString();
+	}
+
+} //BondBeamImpl

@@ -1,0 +1,2 @@
+/** The workbench window. */
+package org.coursewright.workbench;

@@ -1,0 +1,2 @@
+@echo off
+java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "%~dp0plugins\*" org.coursewright.cli.Main %*
