@@ -1,0 +1,2 @@
+/** What is wrong or doubtful, where, and what to do about it. */
+package org.coursewright.core.finding;
