@@ -2,6 +2,8 @@
  */
 package org.coursewright.model.project;
 
+import org.coursewright.measure.DisplayUnit;
+
 import org.coursewright.model.building.BondRule;
 import org.coursewright.model.building.Building;
 
@@ -104,17 +106,16 @@ public interface Project extends EObject {
 
 	/**
 	 * Returns the value of the '<em><b>Display Unit</b></em>' attribute.
-	 * The literals are from the enumeration {@link org.coursewright.model.project.DisplayUnit}.
+	 * The default value is <code>"in"</code>.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
 	 * How lengths are shown and what a bare number means.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Display Unit</em>' attribute.
-	 * @see org.coursewright.model.project.DisplayUnit
 	 * @see #setDisplayUnit(DisplayUnit)
 	 * @see org.coursewright.model.project.ProjectPackage#getProject_DisplayUnit()
-	 * @model
+	 * @model default="in" dataType="org.coursewright.model.types.DisplayUnit"
 	 * @generated
 	 */
 	DisplayUnit getDisplayUnit();
@@ -124,7 +125,6 @@ public interface Project extends EObject {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @param value the new value of the '<em>Display Unit</em>' attribute.
-	 * @see org.coursewright.model.project.DisplayUnit
 	 * @see #getDisplayUnit()
 	 * @generated
 	 */

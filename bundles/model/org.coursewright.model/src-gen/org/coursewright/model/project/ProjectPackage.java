@@ -4,7 +4,6 @@ package org.coursewright.model.project;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
-import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EReference;
 
@@ -342,16 +341,6 @@ public interface ProjectPackage extends EPackage {
 	 */
 	int SITE_OPERATION_COUNT = 0;
 
-	/**
-	 * The meta object id for the '{@link org.coursewright.model.project.DisplayUnit <em>Display Unit</em>}' enum.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see org.coursewright.model.project.DisplayUnit
-	 * @see org.coursewright.model.project.impl.ProjectPackageImpl#getDisplayUnit()
-	 * @generated
-	 */
-	int DISPLAY_UNIT = 3;
-
 
 	/**
 	 * Returns the meta object for class '{@link org.coursewright.model.project.Marked <em>Marked</em>}'.
@@ -626,16 +615,6 @@ public interface ProjectPackage extends EPackage {
 	EAttribute getSite_Exposure();
 
 	/**
-	 * Returns the meta object for enum '{@link org.coursewright.model.project.DisplayUnit <em>Display Unit</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for enum '<em>Display Unit</em>'.
-	 * @see org.coursewright.model.project.DisplayUnit
-	 * @generated
-	 */
-	EEnum getDisplayUnit();
-
-	/**
 	 * Returns the factory that creates the instances of the model.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -863,16 +842,6 @@ public interface ProjectPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute SITE__EXPOSURE = eINSTANCE.getSite_Exposure();
-
-		/**
-		 * The meta object literal for the '{@link org.coursewright.model.project.DisplayUnit <em>Display Unit</em>}' enum.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @see org.coursewright.model.project.DisplayUnit
-		 * @see org.coursewright.model.project.impl.ProjectPackageImpl#getDisplayUnit()
-		 * @generated
-		 */
-		EEnum DISPLAY_UNIT = eINSTANCE.getDisplayUnit();
 
 	}
 

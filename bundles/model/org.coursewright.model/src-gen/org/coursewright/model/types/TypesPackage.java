@@ -88,6 +88,16 @@ public interface TypesPackage extends EPackage {
 	int QUANTITY = 2;
 
 	/**
+	 * The meta object id for the '<em>Display Unit</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.coursewright.measure.DisplayUnit
+	 * @see org.coursewright.model.types.impl.TypesPackageImpl#getDisplayUnit()
+	 * @generated
+	 */
+	int DISPLAY_UNIT = 3;
+
+	/**
 	 * The meta object id for the '<em>Date</em>' data type.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -95,7 +105,7 @@ public interface TypesPackage extends EPackage {
 	 * @see org.coursewright.model.types.impl.TypesPackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 3;
+	int DATE = 4;
 
 	/**
 	 * The meta object id for the '<em>Time</em>' data type.
@@ -105,7 +115,7 @@ public interface TypesPackage extends EPackage {
 	 * @see org.coursewright.model.types.impl.TypesPackageImpl#getTime()
 	 * @generated
 	 */
-	int TIME = 4;
+	int TIME = 5;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -115,7 +125,7 @@ public interface TypesPackage extends EPackage {
 	 * @see org.coursewright.model.types.impl.TypesPackageImpl#getMoment()
 	 * @generated
 	 */
-	int MOMENT = 5;
+	int MOMENT = 6;
 
 
 	/**
@@ -159,6 +169,20 @@ public interface TypesPackage extends EPackage {
 	 * @generated
 	 */
 	EDataType getQuantity();
+
+	/**
+	 * Returns the meta object for data type '{@link org.coursewright.measure.DisplayUnit <em>Display Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * How lengths are shown, stored as the unit symbol.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Display Unit</em>'.
+	 * @see org.coursewright.measure.DisplayUnit
+	 * @model instanceClass="org.coursewright.measure.DisplayUnit"
+	 * @generated
+	 */
+	EDataType getDisplayUnit();
 
 	/**
 	 * Returns the meta object for data type '{@link java.time.LocalDate <em>Date</em>}'.
@@ -254,6 +278,16 @@ public interface TypesPackage extends EPackage {
 		 * @generated
 		 */
 		EDataType QUANTITY = eINSTANCE.getQuantity();
+
+		/**
+		 * The meta object literal for the '<em>Display Unit</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.coursewright.measure.DisplayUnit
+		 * @see org.coursewright.model.types.impl.TypesPackageImpl#getDisplayUnit()
+		 * @generated
+		 */
+		EDataType DISPLAY_UNIT = eINSTANCE.getDisplayUnit();
 
 		/**
 		 * The meta object literal for the '<em>Date</em>' data type.

@@ -4,6 +4,8 @@ package org.coursewright.model.project.impl;
 
 import java.util.Collection;
 
+import org.coursewright.measure.DisplayUnit;
+
 import org.coursewright.model.building.BondRule;
 import org.coursewright.model.building.Building;
 
@@ -11,7 +13,6 @@ import org.coursewright.model.catalogue.Catalogue;
 
 import org.coursewright.model.programme.Programme;
 
-import org.coursewright.model.project.DisplayUnit;
 import org.coursewright.model.project.Project;
 import org.coursewright.model.project.ProjectPackage;
 import org.coursewright.model.project.Site;
@@ -21,6 +22,9 @@ import org.coursewright.model.proposal.Proposal;
 import org.coursewright.model.register.Register;
 
 import org.coursewright.model.supply.Supply;
+
+import org.coursewright.model.types.TypesFactory;
+import org.coursewright.model.types.TypesPackage;
 
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
@@ -110,7 +114,7 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 	 * @generated
 	 * @ordered
 	 */
-	protected static final DisplayUnit DISPLAY_UNIT_EDEFAULT = DisplayUnit.INCH;
+	protected static final DisplayUnit DISPLAY_UNIT_EDEFAULT = (DisplayUnit)TypesFactory.eINSTANCE.createFromString(TypesPackage.eINSTANCE.getDisplayUnit(), "in");
 
 	/**
 	 * The cached value of the '{@link #getDisplayUnit() <em>Display Unit</em>}' attribute.
@@ -325,7 +329,7 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 	@Override
 	public void setDisplayUnit(DisplayUnit newDisplayUnit) {
 		DisplayUnit oldDisplayUnit = displayUnit;
-		displayUnit = newDisplayUnit == null ? DISPLAY_UNIT_EDEFAULT : newDisplayUnit;
+		displayUnit = newDisplayUnit;
 		if (eNotificationRequired())
 			eNotify(new ENotificationImpl(this, Notification.SET, ProjectPackage.PROJECT__DISPLAY_UNIT, oldDisplayUnit, displayUnit));
 	}
@@ -887,7 +891,7 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 			case ProjectPackage.PROJECT__CURRENCY:
 				return CURRENCY_EDEFAULT == null ? currency != null : !CURRENCY_EDEFAULT.equals(currency);
 			case ProjectPackage.PROJECT__DISPLAY_UNIT:
-				return displayUnit != DISPLAY_UNIT_EDEFAULT;
+				return DISPLAY_UNIT_EDEFAULT == null ? displayUnit != null : !DISPLAY_UNIT_EDEFAULT.equals(displayUnit);
 			case ProjectPackage.PROJECT__INCH_DENOMINATOR:
 				return inchDenominator != INCH_DENOMINATOR_EDEFAULT;
 			case ProjectPackage.PROJECT__LOCALE:

@@ -14,7 +14,6 @@ import org.coursewright.model.programme.ProgrammePackage;
 
 import org.coursewright.model.programme.impl.ProgrammePackageImpl;
 
-import org.coursewright.model.project.DisplayUnit;
 import org.coursewright.model.project.Marked;
 import org.coursewright.model.project.Project;
 import org.coursewright.model.project.ProjectFactory;
@@ -39,7 +38,6 @@ import org.coursewright.model.types.impl.TypesPackageImpl;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
-import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.EReference;
 
@@ -72,13 +70,6 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 	 * @generated
 	 */
 	private EClass siteEClass = null;
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	private EEnum displayUnitEEnum = null;
 
 	/**
 	 * Creates an instance of the model <b>Package</b>, registered with
@@ -426,16 +417,6 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 	 * @generated
 	 */
 	@Override
-	public EEnum getDisplayUnit() {
-		return displayUnitEEnum;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
 	public ProjectFactory getProjectFactory() {
 		return (ProjectFactory)getEFactoryInstance();
 	}
@@ -486,9 +467,6 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		createEAttribute(siteEClass, SITE__WEATHER_RECORD);
 		createEAttribute(siteEClass, SITE__GROUND);
 		createEAttribute(siteEClass, SITE__EXPOSURE);
-
-		// Create enums
-		displayUnitEEnum = createEEnum(DISPLAY_UNIT);
 	}
 
 	/**
@@ -515,13 +493,13 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		setNsURI(eNS_URI);
 
 		// Obtain other dependent packages
+		TypesPackage theTypesPackage = (TypesPackage)EPackage.Registry.INSTANCE.getEPackage(TypesPackage.eNS_URI);
 		CataloguePackage theCataloguePackage = (CataloguePackage)EPackage.Registry.INSTANCE.getEPackage(CataloguePackage.eNS_URI);
 		BuildingPackage theBuildingPackage = (BuildingPackage)EPackage.Registry.INSTANCE.getEPackage(BuildingPackage.eNS_URI);
 		ProgrammePackage theProgrammePackage = (ProgrammePackage)EPackage.Registry.INSTANCE.getEPackage(ProgrammePackage.eNS_URI);
 		SupplyPackage theSupplyPackage = (SupplyPackage)EPackage.Registry.INSTANCE.getEPackage(SupplyPackage.eNS_URI);
 		RegisterPackage theRegisterPackage = (RegisterPackage)EPackage.Registry.INSTANCE.getEPackage(RegisterPackage.eNS_URI);
 		ProposalPackage theProposalPackage = (ProposalPackage)EPackage.Registry.INSTANCE.getEPackage(ProposalPackage.eNS_URI);
-		TypesPackage theTypesPackage = (TypesPackage)EPackage.Registry.INSTANCE.getEPackage(TypesPackage.eNS_URI);
 
 		// Create type parameters
 
@@ -537,7 +515,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		initEClass(projectEClass, Project.class, "Project", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getProject_Name(), ecorePackage.getEString(), "name", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_Currency(), ecorePackage.getEString(), "currency", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getProject_DisplayUnit(), this.getDisplayUnit(), "displayUnit", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_DisplayUnit(), theTypesPackage.getDisplayUnit(), "displayUnit", "in", 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_InchDenominator(), ecorePackage.getEInt(), "inchDenominator", "16", 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_Locale(), ecorePackage.getEString(), "locale", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_Site(), this.getSite(), null, "site", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -557,11 +535,6 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		initEAttribute(getSite_WeatherRecord(), ecorePackage.getEString(), "weatherRecord", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSite_Ground(), ecorePackage.getEString(), "ground", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSite_Exposure(), ecorePackage.getEString(), "exposure", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-
-		// Initialize enums and add enum literals
-		initEEnum(displayUnitEEnum, DisplayUnit.class, "DisplayUnit");
-		addEEnumLiteral(displayUnitEEnum, DisplayUnit.INCH);
-		addEEnumLiteral(displayUnitEEnum, DisplayUnit.MILLIMETRE);
 
 		// Create resource
 		createResource(eNS_URI);

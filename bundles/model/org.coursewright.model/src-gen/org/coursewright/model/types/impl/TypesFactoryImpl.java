@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 
+import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Money;
 import org.coursewright.measure.Quantity;
@@ -84,6 +85,8 @@ public class TypesFactoryImpl extends EFactoryImpl implements TypesFactory {
 				return createMoneyFromString(eDataType, initialValue);
 			case TypesPackage.QUANTITY:
 				return createQuantityFromString(eDataType, initialValue);
+			case TypesPackage.DISPLAY_UNIT:
+				return createDisplayUnitFromString(eDataType, initialValue);
 			case TypesPackage.DATE:
 				return createDateFromString(eDataType, initialValue);
 			case TypesPackage.TIME:
@@ -109,6 +112,8 @@ public class TypesFactoryImpl extends EFactoryImpl implements TypesFactory {
 				return convertMoneyToString(eDataType, instanceValue);
 			case TypesPackage.QUANTITY:
 				return convertQuantityToString(eDataType, instanceValue);
+			case TypesPackage.DISPLAY_UNIT:
+				return convertDisplayUnitToString(eDataType, instanceValue);
 			case TypesPackage.DATE:
 				return convertDateToString(eDataType, instanceValue);
 			case TypesPackage.TIME:
@@ -226,6 +231,42 @@ public class TypesFactoryImpl extends EFactoryImpl implements TypesFactory {
 	 */
 	public String convertQuantityToString(EDataType eDataType, Object instanceValue) {
 		return convertQuantity((Quantity)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public DisplayUnit createDisplayUnit(final String it) {
+		return it == null ? null : org.coursewright.measure.DisplayUnit.fromSymbol(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public DisplayUnit createDisplayUnitFromString(EDataType eDataType, String initialValue) {
+		return createDisplayUnit(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertDisplayUnit(final DisplayUnit it) {
+		return it == null ? null : it.symbol();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertDisplayUnitToString(EDataType eDataType, Object instanceValue) {
+		return convertDisplayUnit((DisplayUnit)instanceValue);
 	}
 
 	/**

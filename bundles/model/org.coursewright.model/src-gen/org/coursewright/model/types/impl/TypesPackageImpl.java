@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 
+import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Money;
 import org.coursewright.measure.Quantity;
@@ -73,6 +74,13 @@ public class TypesPackageImpl extends EPackageImpl implements TypesPackage {
 	 * @generated
 	 */
 	private EDataType quantityEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType displayUnitEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -221,6 +229,16 @@ public class TypesPackageImpl extends EPackageImpl implements TypesPackage {
 	 * @generated
 	 */
 	@Override
+	public EDataType getDisplayUnit() {
+		return displayUnitEDataType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EDataType getDate() {
 		return dateEDataType;
 	}
@@ -277,6 +295,7 @@ public class TypesPackageImpl extends EPackageImpl implements TypesPackage {
 		lengthEDataType = createEDataType(LENGTH);
 		moneyEDataType = createEDataType(MONEY);
 		quantityEDataType = createEDataType(QUANTITY);
+		displayUnitEDataType = createEDataType(DISPLAY_UNIT);
 		dateEDataType = createEDataType(DATE);
 		timeEDataType = createEDataType(TIME);
 		momentEDataType = createEDataType(MOMENT);
@@ -309,6 +328,7 @@ public class TypesPackageImpl extends EPackageImpl implements TypesPackage {
 		initEDataType(lengthEDataType, Length.class, "Length", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(moneyEDataType, Money.class, "Money", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(quantityEDataType, Quantity.class, "Quantity", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(displayUnitEDataType, DisplayUnit.class, "DisplayUnit", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(dateEDataType, LocalDate.class, "Date", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(timeEDataType, LocalTime.class, "Time", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(momentEDataType, Instant.class, "Moment", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
