@@ -1,0 +1,2 @@
+/** The tree of open projects. */
+package org.coursewright.workbench.internal.navigator;
