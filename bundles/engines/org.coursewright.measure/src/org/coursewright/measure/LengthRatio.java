@@ -27,15 +27,24 @@ public record LengthRatio(Length total, int count) implements Comparable<LengthR
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 
-    /** Compares the exact quotients. */
+    /**
+     * Compares the exact quotients. Not consistent with {@link #equals}: 2 mm / 4 and 1 mm / 2 compare as 0 but are not
+     * equal, because a run of four joints is not a run of two.
+     */
     @Override
     public int compareTo(LengthRatio other) {
-        return Long.compare(Math.multiplyExact(total.units(), other.count),
-                Math.multiplyExact(other.total.units(), count));
+        return compareProducts(total.units(), other.count, other.total.units(), count);
     }
 
     /** @return whether the quotient is at least {@code least} and at most {@code most}, exactly */
     public boolean isWithin(Length least, Length most) {
-        return total.compareTo(least.times(count)) >= 0 && total.compareTo(most.times(count)) <= 0;
+        return compareProducts(total.units(), 1, least.units(), count) >= 0
+                && compareProducts(total.units(), 1, most.units(), count) <= 0;
+    }
+
+    /** Compares a*b with c*d in 128 bits, so that nothing overflows. */
+    private static int compareProducts(long a, long b, long c, long d) {
+        int high = Long.compare(Math.multiplyHigh(a, b), Math.multiplyHigh(c, d));
+        return high != 0 ? high : Long.compareUnsigned(a * b, c * d);
     }
 }
