@@ -7,8 +7,14 @@ root=$(cd ../.. && pwd)
 name=org.coursewright.model
 bundle=$root/bundles/model/$name
 mvn=${MVN:-$root/.mvn-dist/apache-maven-3.9.11/bin/mvn}
-if ! { [ -s target/cp.txt ] && [ target/cp.txt -nt pom.xml ] && [ target/classes/EmfGen.class -nt src/main/java/EmfGen.java ]; }; then
-  "$mvn" -q -B -ntp ${MAVEN_REPO_LOCAL:+-Dmaven.repo.local="$MAVEN_REPO_LOCAL"} -f pom.xml compile dependency:build-classpath -Dmdep.outputFile=target/cp.txt
+# the class path is found anew when it is out of date or the local repository it points into is another or gone
+made_for=${MAVEN_REPO_LOCAL:-default}
+first_jar=$(cut -d : -f 1 target/cp.txt 2>/dev/null || true)
+if ! { [ -f "$first_jar" ] && [ target/cp.txt -nt pom.xml ] && [ target/classes/EmfGen.class -nt src/main/java/EmfGen.java ] &&
+  [ "$(cat target/made-for 2>/dev/null)" = "$made_for" ]; }; then
+  "$mvn" -q -B -ntp ${MAVEN_REPO_LOCAL:+-Dmaven.repo.local="$MAVEN_REPO_LOCAL"} -f pom.xml \
+    compile dependency:build-classpath -Dmdep.outputFile=target/cp.txt
+  echo "$made_for" >target/made-for
 fi
 generate() {
   java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Dfile.encoding=UTF-8 -cp "target/classes:$(cat target/cp.txt)" \
