@@ -1,0 +1,80 @@
+package org.coursewright.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.Set;
+
+import org.coursewright.architecture.Layering.Allowance;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.PackageMatchers;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+
+/** What compiled classes may use. */
+final class ClassRules {
+
+    private ClassRules() {
+    }
+
+    /**
+     * The classes of a bundle use its own packages, the bundles it is allowed and the packages it is allowed.
+     *
+     * @param bundles
+     *            the names of all own bundles: the longest that a package begins with owns it
+     */
+    static ArchRule usesOnlyWhatIsAllowed(Allowance allowance, Set<String> bundles) {
+        PackageMatchers foreign = PackageMatchers.of(allowance.packages());
+        return classes().should().onlyDependOnClassesThat(describe("it is allowed in Layering", used -> {
+            JavaClass type = used.getBaseComponentType();
+            return type.isPrimitive() || owner(type, bundles).map(owner -> owner.equals(allowance.bundle())
+                    || allowance.bundles().contains(owner)).orElseGet(() -> foreign.test(type.getPackageName()));
+        })).as(allowance.bundle() + " uses only what Layering allows: " + allowance.bundles() + " and "
+                + allowance.packages());
+    }
+
+    private static Optional<String> owner(JavaClass type, Set<String> bundles) {
+        String dotted = type.getPackageName() + ".";
+        return bundles.stream().filter(bundle -> dotted.startsWith(bundle + ".")).max(Comparator.comparing(
+                String::length));
+    }
+
+    /** Standard output and error belong to the command line alone. */
+    static ArchRule noStandardStreams() {
+        return noClasses().should(GeneralCodingRules.ACCESS_STANDARD_STREAMS);
+    }
+
+    static ArchRule noPrintStackTrace() {
+        return noClasses().should().callMethodWhere(target(name("printStackTrace")));
+    }
+
+    static ArchRule noJavaUtilLogging() {
+        return noClasses().should().dependOnClassesThat().resideInAPackage("java.util.logging..");
+    }
+
+    /** Packages of one bundle do not depend on each other in a circle. */
+    static ArchRule noPackageCycles() {
+        return SlicesRuleDefinition.slices().assignedFrom(new ByPackage()).should().beFreeOfCycles();
+    }
+
+    private static final class ByPackage implements SliceAssignment {
+        @Override
+        public SliceIdentifier getIdentifierOf(JavaClass type) {
+            return SliceIdentifier.of(type.getPackageName());
+        }
+
+        @Override
+        public String getDescription() {
+            return "packages";
+        }
+    }
+}
