@@ -1,11 +1,14 @@
 package org.coursewright.measure;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.Objects;
 
 /**
- * An exact amount of one currency.
+ * An exact amount of one currency. Sums and products are exact; only {@link #rounded()} rounds, so that a total is
+ * rounded once, not in every line. Amounts that differ in trailing zeros are different records; compare
+ * {@link #rounded()} amounts.
  *
  * @param amount the amount in major units (dollars, not cents), any scale, not null
  * @param currency the ISO 4217 currency, not null
@@ -18,27 +21,80 @@ public record Money(BigDecimal amount, Currency currency) {
     }
 
     /**
+     * Nothing of a currency, to start a sum with.
+     *
+     * @param currency not null
+     * @return zero
+     */
+    public static Money zero(Currency currency) {
+        return new Money(BigDecimal.ZERO, currency);
+    }
+
+    /**
      * Reads the form written by {@link #toString()}: amount and ISO 4217 code, such as {@code 1.25 USD}.
      *
-     * @param text the stored form, not null
+     * @param text the stored form, at most 60 characters, not null
      * @return that amount
      * @throws IllegalArgumentException if the text is not of that form or the code is unknown
      */
     public static Money fromStored(String text) {
-        String[] parts = text.strip().split("\\s+");
-        if (parts.length == 2 && parts[0].length() <= 40) {
-            try {
-                return new Money(new BigDecimal(parts[0]), Currency.getInstance(parts[1]));
-            } catch (IllegalArgumentException e) {
-                throw new IllegalArgumentException(notMoney(text), e);
-            }
+        StoredDecimal stored = StoredDecimal.read(text).orElseThrow(() -> notMoney(text, null));
+        try {
+            return new Money(stored.value(), Currency.getInstance(stored.code()));
+        } catch (IllegalArgumentException e) {
+            throw notMoney(text, e);
         }
-        throw new IllegalArgumentException(notMoney(text));
     }
 
-    private static String notMoney(String text) {
-        return "\"%s\" is not an amount of money with its ISO 4217 code, such as 1.25 USD."
-                .formatted(text.length() <= 60 ? text : text.substring(0, 60));
+    private static IllegalArgumentException notMoney(String text, Exception cause) {
+        return new IllegalArgumentException("\"%s\" is not an amount of money with its ISO 4217 code, such as 1.25 USD."
+                .formatted(StoredDecimal.shown(text)), cause);
+    }
+
+    /**
+     * @param other an amount of the same currency
+     * @return the exact sum
+     * @throws IllegalArgumentException if the currencies differ
+     */
+    public Money plus(Money other) {
+        return new Money(amount.add(inSameCurrency(other)), currency);
+    }
+
+    /**
+     * @param other an amount of the same currency
+     * @return the exact difference
+     * @throws IllegalArgumentException if the currencies differ
+     */
+    public Money minus(Money other) {
+        return new Money(amount.subtract(inSameCurrency(other)), currency);
+    }
+
+    /**
+     * @param factor how many times, any sign, not null
+     * @return the exact product: the price of {@code factor} pieces if this is the price of one
+     */
+    public Money times(BigDecimal factor) {
+        return new Money(amount.multiply(factor), currency);
+    }
+
+    /**
+     * Rounds to what can be paid: the minor unit that ISO 4217 gives the currency, two decimals for USD and none for
+     * JPY, a half away from zero as on invoices (common practice, no source). A currency without a minor unit, such as
+     * gold, is left as it is.
+     *
+     * @return the nearest amount with exactly that many decimals
+     */
+    public Money rounded() {
+        int decimals = currency.getDefaultFractionDigits();
+        return decimals < 0 ? this : new Money(amount.setScale(decimals, RoundingMode.HALF_UP), currency);
+    }
+
+    private BigDecimal inSameCurrency(Money other) {
+        if (!currency.equals(other.currency)) {
+            throw new IllegalArgumentException(
+                    "%s and %s are different currencies; convert one of them first.".formatted(this, other));
+        }
+        return other.amount;
     }
 
     /** @return the stored form, such as {@code 1.25 USD} */
