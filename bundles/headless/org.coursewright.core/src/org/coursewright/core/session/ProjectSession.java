@@ -1,0 +1,284 @@
+package org.coursewright.core.session;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+import org.coursewright.core.derive.DerivationGraph;
+import org.coursewright.model.project.Project;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.eclipse.emf.edit.provider.ReflectiveItemProviderAdapterFactory;
+
+/**
+ * One project that is open for editing: its model, its one history of edits, its file.
+ *
+ * <p>At most one session in the world has a project open. Every change goes through a command. Edits that are not saved
+ * are kept in a journal beside the file, so that a process that is killed loses at most what was done in its last two
+ * seconds; the next session on the file brings them back.
+ *
+ * <p>A session belongs to one thread at a time: everything that reads or edits the model is called on that thread.
+ */
+public final class ProjectSession implements AutoCloseable {
+
+    private final Path file;
+    private final SessionSettings settings;
+    private final SessionLock lock;
+    private final RecoveryJournal journal;
+    private final Project project;
+    private final Optional<Recovery> recovery;
+    private final SessionCommandStack history = new SessionCommandStack(this::afterStep);
+    private final EditingDomain editingDomain;
+    private final DerivationGraph derived;
+    private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
+
+    private Fingerprint saved;
+    private boolean recoveredUnsaved;
+    private boolean closed;
+
+    private ProjectSession(Path file, SessionSettings settings, SessionFiles files, SessionLock lock)
+            throws ProjectFileException {
+        this.file = file;
+        this.settings = settings;
+        this.lock = lock;
+        byte[] content = settings.store().readBytes(file);
+        JournalReplay.Start start = new JournalReplay(file, files, settings.store()).start(content);
+        this.project = start.project();
+        this.recovery = start.recovery();
+        this.recoveredUnsaved = recovery.filter(r -> r.outcome() == Recovery.Outcome.REPLAYED).isPresent();
+        this.saved = Fingerprint.of(content);
+        this.editingDomain = new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), history,
+                project.eResource().getResourceSet());
+        this.derived = new DerivationGraph(project);
+        this.journal = new RecoveryJournal(files.journal(), settings.journalDelay());
+    }
+
+    /**
+     * Opens a project for editing, and recovers edits that a killed session left behind.
+     *
+     * @param file an existing project file
+     * @return the session, to be closed by the caller
+     * @throws ProjectInUseException if another session, here or elsewhere, has it open
+     * @throws ProjectFileException if it cannot be read or locked
+     */
+    public static ProjectSession open(Path file) throws ProjectFileException {
+        return open(file, SessionSettings.STANDARD);
+    }
+
+    /**
+     * As {@link #open(Path)}, with settings.
+     *
+     * @param file an existing project file
+     * @param settings how the session works
+     * @return the session, to be closed by the caller
+     * @throws ProjectFileException if it cannot be read or locked
+     */
+    public static ProjectSession open(Path file, SessionSettings settings) throws ProjectFileException {
+        SessionFiles files = new SessionFiles(realPath(file));
+        SessionLock lock = SessionLock.acquire(file, files.lock());
+        ProjectSession session = null;
+        try {
+            session = new ProjectSession(file, settings, files, lock);
+            return session;
+        } finally {
+            if (session == null) {
+                release(lock);
+            }
+        }
+    }
+
+    private static Path realPath(Path file) throws ProjectFileException {
+        try {
+            return file.toRealPath();
+        } catch (IOException e) {
+            throw new ProjectFileException(file, "there is no such file. Check its name and folder.", e);
+        }
+    }
+
+    private static void release(SessionLock lock) {
+        try {
+            lock.release();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The lock file beside the project cannot be deleted. Delete it once no "
+                    + "program has the project open.", e);
+        }
+    }
+
+    /** @return the project file as the caller named it */
+    public Path file() {
+        return file;
+    }
+
+    /** @return the model, to be read freely and changed by {@link #execute(Command)} only */
+    public Project project() {
+        return project;
+    }
+
+    /** @return the editing domain, whose command stack is the session's history */
+    public EditingDomain editingDomain() {
+        return editingDomain;
+    }
+
+    /**
+     * Makes an edit that can be undone. A command that would change nothing does nothing.
+     *
+     * @param command one of the commands of {@code org.coursewright.model.edit.command}, or composed of them
+     */
+    public void execute(Command command) {
+        requireOpen();
+        history.execute(command);
+    }
+
+    /** @return whether there is an edit to undo */
+    public boolean canUndo() {
+        return history.canUndo();
+    }
+
+    /** @return whether there is an undone edit to make again */
+    public boolean canRedo() {
+        return history.canRedo();
+    }
+
+    /** Takes the last edit back; does nothing if there is none. */
+    public void undo() {
+        requireOpen();
+        history.undo();
+    }
+
+    /** Makes the edit again that was undone last; does nothing if there is none. */
+    public void redo() {
+        requireOpen();
+        history.redo();
+    }
+
+    /** @return what {@link #undo()} would take back, in words */
+    public Optional<String> undoLabel() {
+        return Optional.ofNullable(history.getUndoCommand()).map(Command::getLabel);
+    }
+
+    /** @return what {@link #redo()} would make again, in words */
+    public Optional<String> redoLabel() {
+        return Optional.ofNullable(history.getRedoCommand()).map(Command::getLabel);
+    }
+
+    /** @return whether there is something to save */
+    public boolean isDirty() {
+        return recoveredUnsaved || history.isSaveNeeded();
+    }
+
+    /**
+     * Writes the project to its file, which is replaced as a whole.
+     *
+     * @throws ProjectFileException if it cannot be written, or if another program has changed the file since; the file
+     *         is then untouched and the session as dirty as before
+     */
+    public void save() throws ProjectFileException {
+        requireOpen();
+        byte[] content = settings.store().serialise(project, file);
+        refuseForeignChange();
+        try {
+            journal.settle();
+            settings.store().store(file, content);
+            saved = Fingerprint.of(content);
+            journal.clear();
+        } catch (IOException e) {
+            throw new ProjectFileException(file, "the recovery journal beside the project cannot be written or "
+                    + "deleted. Check that the disk is not full and save again.", e);
+        }
+        recoveredUnsaved = false;
+        history.saveIsDone();
+        tell(SessionEvent.Kind.SAVED, List.of());
+    }
+
+    private void refuseForeignChange() throws ProjectFileException {
+        if (Files.exists(file) && !Fingerprint.of(settings.store().readBytes(file)).equals(saved)) {
+            throw new ProjectFileException(file, "another program has changed the file since it was opened. Save a "
+                    + "copy under another name, then open the file again and compare.");
+        }
+    }
+
+    /**
+     * Writes the project as it is now to another file; the session stays with its own.
+     *
+     * @param copy to make or to replace
+     * @throws ProjectFileException if it cannot be written
+     */
+    public void saveCopy(Path copy) throws ProjectFileException {
+        requireOpen();
+        settings.store().save(project, copy);
+    }
+
+    /** @return the results that follow from the project, brought up to date after each edit */
+    public DerivationGraph derived() {
+        return derived;
+    }
+
+    /** @return what became of edits that an earlier session left behind, if it did */
+    public Optional<Recovery> recovery() {
+        return recovery;
+    }
+
+    /** @param listener to be told from now on, in the order of adding */
+    public void addListener(SessionListener listener) {
+        listeners.add(listener);
+    }
+
+    /** @param listener to be told no longer */
+    public void removeListener(SessionListener listener) {
+        listeners.remove(listener);
+    }
+
+    /** Ends the session. Edits that are not saved are gone, so ask the user before. Closing twice does nothing. */
+    @Override
+    public void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        derived.close();
+        try {
+            journal.close();
+            journal.clear();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The recovery journal beside the project cannot be deleted. Delete it if "
+                    + "its edits are not wanted.", e);
+        } finally {
+            release(lock);
+        }
+        tell(SessionEvent.Kind.CLOSED, List.of());
+    }
+
+    private void requireOpen() {
+        if (closed) {
+            throw new IllegalStateException("The session on %s is closed; open the file again.".formatted(file));
+        }
+    }
+
+    private void afterStep(SessionEvent.Kind kind, Command command) {
+        offerToJournal();
+        derived.modelChanged();
+        tell(kind, command.getAffectedObjects().stream().filter(EObject.class::isInstance).map(EObject.class::cast)
+                .toList());
+        journal.takeFailure().ifPresent(failure -> tell(SessionEvent.Kind.JOURNAL_FAILED, List.of()));
+    }
+
+    private void offerToJournal() {
+        try {
+            journal.offer(new JournalEntry(saved, Instant.now(), settings.store().serialise(project, file)));
+        } catch (ProjectFileException e) {
+            throw new IllegalStateException("An edit left the project in a state that no file can hold.", e);
+        }
+    }
+
+    private void tell(SessionEvent.Kind kind, List<EObject> affected) {
+        SessionEvent event = new SessionEvent(this, kind, affected);
+        listeners.forEach(listener -> listener.sessionChanged(event));
+    }
+}

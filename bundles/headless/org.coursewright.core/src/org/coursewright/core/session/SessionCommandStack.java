@@ -1,0 +1,52 @@
+package org.coursewright.core.session;
+
+import java.util.function.BiConsumer;
+
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.common.command.Command;
+
+/** The history of a session: tells each step after it was made, and lets failures through to the caller. */
+final class SessionCommandStack extends BasicCommandStack {
+
+    private final BiConsumer<SessionEvent.Kind, Command> afterStep;
+
+    SessionCommandStack(BiConsumer<SessionEvent.Kind, Command> afterStep) {
+        this.afterStep = afterStep;
+    }
+
+    @Override
+    public void execute(Command command) {
+        boolean executable = command != null && command.canExecute();
+        super.execute(command);
+        if (executable) {
+            afterStep.accept(SessionEvent.Kind.EDITED, command);
+        }
+    }
+
+    @Override
+    public void undo() {
+        if (canUndo()) {
+            Command command = getUndoCommand();
+            super.undo();
+            afterStep.accept(SessionEvent.Kind.UNDONE, command);
+        }
+    }
+
+    @Override
+    public void redo() {
+        if (canRedo()) {
+            Command command = getRedoCommand();
+            super.redo();
+            afterStep.accept(SessionEvent.Kind.REDONE, command);
+        }
+    }
+
+    /** Instead of writing it to a log and going on. */
+    @Override
+    protected void handleError(Exception exception) {
+        if (exception instanceof RuntimeException failure) {
+            throw failure;
+        }
+        throw new IllegalStateException(exception);
+    }
+}
