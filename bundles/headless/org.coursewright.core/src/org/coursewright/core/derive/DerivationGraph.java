@@ -98,7 +98,8 @@ public final class DerivationGraph implements AutoCloseable {
     private NodeState<?> pull(Node node, Progress progress) {
         List<NodeState<?>> inputs = new ArrayList<>();
         for (Source<?> input : node.declared().inputs()) {
-            inputs.add(input instanceof Derived<?> derived ? pull(node(derived), new OnlyCancelling(progress))
+            inputs.add(input instanceof Derived<?> derived
+                    ? pull(node(derived), new OnlyCancelling(progress))
                     : snapshot.reads().get(input));
         }
         return settle(node, inputs, progress, () -> true);

@@ -15,7 +15,8 @@ import org.coursewright.model.project.Project;
  *        editing thread after every edit, so it must be quick
  * @param <T> type of the copy: immutable, with an {@code equals} that compares content; a record does
  */
-public record ModelRead<T>(String name, Class<T> type, Function<? super Project, ? extends T> reader) implements Source<T> {
+public record ModelRead<T>(String name, Class<T> type,
+        Function<? super Project, ? extends T> reader) implements Source<T> {
 
     public ModelRead {
         Objects.requireNonNull(name, "name");

@@ -47,6 +47,7 @@ record Snapshot(Map<ModelRead<?>, NodeState<?>> reads) {
     boolean differsFor(Source<?> source, Snapshot other) {
         Set<ModelRead<?>> needed = new HashSet<>();
         addReads(source, needed);
-        return needed.stream().anyMatch(read -> reads.get(read) == null || !reads.get(read).equals(other.reads.get(read)));
+        return needed.stream()
+                .anyMatch(read -> reads.get(read) == null || !reads.get(read).equals(other.reads.get(read)));
     }
 }

@@ -43,7 +43,8 @@ final class JournalReplay {
         }
         try {
             Optional<JournalEntry> entry = JournalEntry.fromStored(Files.readAllBytes(files.journal()));
-            return entry.isPresent() ? withEntry(project, Fingerprint.of(saved), entry.get())
+            return entry.isPresent()
+                    ? withEntry(project, Fingerprint.of(saved), entry.get())
                     : damaged(project, "their journal is cut short or damaged.");
         } catch (IOException e) {
             throw new ProjectFileException(file, "edits left by an earlier session in %s cannot be read or moved. "

@@ -26,9 +26,9 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Holds one project in memory: knows our packages only, never reads another file, gives every element a UUID. */
 final class ProjectResource extends XMIResourceImpl {
 
-    private static final EPackage[] PACKAGES = { TypesPackage.eINSTANCE, ProjectPackage.eINSTANCE,
+    private static final EPackage[] PACKAGES = {TypesPackage.eINSTANCE, ProjectPackage.eINSTANCE,
             CataloguePackage.eINSTANCE, BuildingPackage.eINSTANCE, ProgrammePackage.eINSTANCE, SupplyPackage.eINSTANCE,
-            RegisterPackage.eINSTANCE, ProposalPackage.eINSTANCE };
+            RegisterPackage.eINSTANCE, ProposalPackage.eINSTANCE};
 
     private ProjectResource(URI uri) {
         super(uri);

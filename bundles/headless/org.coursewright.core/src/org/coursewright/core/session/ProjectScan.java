@@ -51,7 +51,8 @@ final class ProjectScan {
             int depth = 0;
             while (reader.hasNext()) {
                 int event = reader.next();
-                depth += event == XMLStreamConstants.START_ELEMENT ? 1
+                depth += event == XMLStreamConstants.START_ELEMENT
+                        ? 1
                         : event == XMLStreamConstants.END_ELEMENT ? -1 : 0;
                 accept(event, depth, reader);
             }
@@ -136,7 +137,8 @@ final class ProjectScan {
     private ProjectFileException malformed(XMLStreamException e) {
         Location at = e.getLocation();
         boolean atEnd = at != null && at.getCharacterOffset() >= text.stripTrailing().length() - 1;
-        String what = atEnd ? "the file ends too early, so it was cut short. "
+        String what = atEnd
+                ? "the file ends too early, so it was cut short. "
                 : "the file is not well-formed XML here, so it is damaged or was changed by hand. ";
         return new ProjectFileException(file, at == null ? Place.UNKNOWN : place(at), what + ProjectText.RESTORE, e);
     }

@@ -39,7 +39,8 @@ public record SessionHolder(String user, String host, long process, Instant sinc
 
     /** @return the holder in words, such as "by ana on site-office (process 4711) since 2026-03-02T08:15:00Z" */
     String description() {
-        return since.equals(Instant.EPOCH) ? "by a holder that left no name"
+        return since.equals(Instant.EPOCH)
+                ? "by a holder that left no name"
                 : "by %s on %s (process %d) since %s".formatted(user, host, process, since);
     }
 
