@@ -56,7 +56,7 @@ has_fonts() { compgen -G '/usr/share/fonts/*' >/dev/null || compgen -G '/usr/loc
 offered() {
   local name
   for name; do
-    if apt-cache policy "$name" 2>/dev/null | grep -q 'Candidate: [0-9]'; then
+    if apt-cache policy "$name" 2>/dev/null | grep 'Candidate: [0-9]' >/dev/null; then
       break
     fi
   done
