@@ -1,9 +1,19 @@
 package org.coursewright.bond;
 
+import org.coursewright.bond.internal.StandardBondSolver;
 import org.coursewright.measure.Progress;
 
 /** Lays the walls of a request. */
 public interface BondSolver {
+
+    /**
+     * The solver of this engine: exact lengths, deterministic, without state.
+     *
+     * @return that solver
+     */
+    static BondSolver standard() {
+        return new StandardBondSolver();
+    }
 
     /**
      * Lays every wall.

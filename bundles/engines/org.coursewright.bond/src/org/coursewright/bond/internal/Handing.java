@@ -1,0 +1,43 @@
+package org.coursewright.bond.internal;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.coursewright.bond.Meeting;
+
+/** Which wall runs through at every meeting, in odd and in even courses. */
+final class Handing {
+
+    private final Map<String, String> onOdd;
+    private final Map<String, String> onEven = new HashMap<>();
+    private final Map<String, Meeting> meetings = new HashMap<>();
+
+    /** @param onOdd by meeting id the mark of the wall that runs through in odd courses; its rival does in even ones */
+    Handing(List<Meeting> meetings, Map<String, String> onOdd) {
+        this.onOdd = Map.copyOf(onOdd);
+        for (Meeting meeting : meetings) {
+            this.meetings.put(meeting.id(), meeting);
+            rivals(meeting).stream().filter(mark -> !mark.equals(onOdd.get(meeting.id()))).findFirst()
+                    .ifPresent(mark -> onEven.put(meeting.id(), mark));
+        }
+    }
+
+    /** The walls that take turns at a meeting: the first two. */
+    static List<String> rivals(Meeting meeting) {
+        return meeting.walls().subList(0, Math.min(2, meeting.walls().size()));
+    }
+
+    Map<String, String> onOdd() {
+        return onOdd;
+    }
+
+    boolean runsThrough(String meeting, String mark, boolean odd) {
+        return mark.equals((odd ? onOdd : onEven).get(meeting));
+    }
+
+    /** Whether the wall that ends at a tee runs through there, and so interrupts the wall that passes. */
+    boolean endingWallRunsThrough(String meeting, boolean odd) {
+        return runsThrough(meeting, meetings.get(meeting).walls().get(0), odd);
+    }
+}

@@ -1,0 +1,52 @@
+package org.coursewright.bond.internal;
+
+import java.util.List;
+
+import org.coursewright.bond.JointRule;
+import org.coursewright.bond.PieceStock;
+import org.coursewright.measure.Length;
+
+/**
+ * What one wall is laid of and what its joints must keep, in units of 1/320 mm.
+ *
+ * @param whole the whole unit along the wall
+ * @param specials stocked lengths other than the whole unit, longest first
+ * @param shortest shortest piece that may be cut
+ * @param cutStep cut pieces are multiples of this
+ * @param kerf what a cut takes away
+ * @param lap least lap
+ * @param least narrowest head joint
+ * @param nominal head joint aimed at
+ * @param most widest head joint
+ */
+record Masonry(long whole, List<Long> specials, long shortest, long cutStep, long kerf, long lap, long least,
+        long nominal, long most) {
+
+    static Masonry of(PieceStock stock, JointRule rule) {
+        List<Long> specials = stock.specials().stream().map(Length::units)
+                .filter(length -> length != stock.whole().units()).distinct().sorted((a, b) -> Long.compare(b, a))
+                .toList();
+        return new Masonry(stock.whole().units(), specials, stock.shortestPiece().units(), stock.cutStep().units(),
+                stock.kerf().units(), rule.leastLap().units(), rule.least().units(), rule.nominal().units(),
+                rule.most().units());
+    }
+
+    /** Shortest piece that can be cut: on the cut step and no shorter than the shortest piece. */
+    long cutLeast() {
+        return Math.multiplyExact(Math.floorDiv(shortest + cutStep - 1, cutStep), cutStep);
+    }
+
+    /** Longest piece that is cut: on the cut step and shorter than the whole unit. */
+    long cutMost() {
+        return (whole - 1) / cutStep * cutStep;
+    }
+
+    boolean canCut() {
+        return cutLeast() <= cutMost();
+    }
+
+    /** Whether two pieces of this length come out of one unit. */
+    boolean halves(long cut) {
+        return 2 * cut + kerf <= whole;
+    }
+}

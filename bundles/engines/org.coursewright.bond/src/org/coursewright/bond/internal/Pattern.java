@@ -1,0 +1,116 @@
+package org.coursewright.bond.internal;
+
+import java.util.Arrays;
+
+import org.coursewright.bond.Piece;
+
+/**
+ * One way to fill a run: pieces in order and equal joints. Positions are relative to the run's start and multiplied by
+ * the number of joints, so that they are whole numbers.
+ */
+final class Pattern {
+
+    private static final int BLOCK = 8_000;
+    private static final int UNEVEN_JOINT = 2_000;
+
+    private final long[] pieces;
+    private final Piece.Kind[] kinds;
+    private final int joints;
+    private final long jointTotal;
+    private final long[] jointStarts;
+    private final int cuts;
+    private final int preference;
+
+    /** @param pieces lengths in order; @param kinds where they come from, those under a rake marked as cut */
+    Pattern(RunShape shape, Masonry masonry, long[] pieces, Piece.Kind[] kinds, long jointTotal) {
+        this.pieces = pieces;
+        this.kinds = kinds;
+        this.joints = pieces.length - 1 + shape.startJoints() + shape.endJoints();
+        this.jointTotal = jointTotal;
+        this.jointStarts = jointStarts(shape.startJoints());
+        int cutCount = 0;
+        for (Piece.Kind kind : kinds) {
+            cutCount += kind == Piece.Kind.CUT ? 1 : 0;
+        }
+        this.cuts = cutCount;
+        this.preference = preference(masonry);
+    }
+
+    private long[] jointStarts(int startJoints) {
+        long[] starts = new long[joints];
+        long position = 0;
+        int joint = 0;
+        if (startJoints == 1) {
+            starts[joint++] = 0;
+            position = jointTotal;
+        }
+        for (int piece = 0; piece < pieces.length && joint < joints; piece++) {
+            position += pieces[piece] * joints;
+            starts[joint++] = position;
+            position += jointTotal;
+        }
+        return starts;
+    }
+
+    /** Blocks used for cuts first (two short cuts share one), then how far the joint is from the nominal. */
+    private int preference(Masonry masonry) {
+        long cost = 0;
+        for (int piece = 0; piece < pieces.length; piece++) {
+            if (kinds[piece] == Piece.Kind.CUT) {
+                cost += masonry.halves(pieces[piece]) ? BLOCK / 2 : BLOCK;
+            } else if (kinds[piece] == Piece.Kind.SPECIAL) {
+                cost += 1;
+            }
+        }
+        long range = Math.max(masonry.most() - masonry.least(), 1) * Math.max(joints, 1);
+        cost += Math.abs(jointTotal - masonry.nominal() * joints) * UNEVEN_JOINT / range;
+        return (int) Math.min(cost, CostNetwork.MOST_PREFERENCE);
+    }
+
+    long[] pieces() {
+        return pieces;
+    }
+
+    Piece.Kind[] kinds() {
+        return kinds;
+    }
+
+    /** Number of joints. */
+    int joints() {
+        return joints;
+    }
+
+    /** Width of all joints together: each joint times their number. */
+    long jointTotal() {
+        return jointTotal;
+    }
+
+    /** Where joint {@code index} begins, times the number of joints. */
+    long jointStart(int index) {
+        return jointStarts[index];
+    }
+
+    int cuts() {
+        return cuts;
+    }
+
+    /** What decides between patterns with equally many cuts: less is better. */
+    int preference() {
+        return preference;
+    }
+
+    long cost() {
+        return CostNetwork.cost(0, cuts, preference);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Pattern pattern && jointTotal == pattern.jointTotal
+                && Arrays.equals(pieces, pattern.pieces) && Arrays.equals(kinds, pattern.kinds);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(pieces) + Long.hashCode(jointTotal);
+    }
+}

@@ -1,0 +1,243 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.TreeSet;
+
+/**
+ * Finds the pieces that fill a run. With w whole units, specials of total length S, c pieces cut to total length X and
+ * pieces under a rake of total length Y, all joints together are what is left of the run, J = length - w·whole - S - X
+ * - Y, and J must lie between m times the least and m times the most joint, m being the number of joints. For given c
+ * and specials the whole units possible form an interval, so that very few have to be tried.
+ */
+final class PieceSets {
+
+    private static final int CUT_TOTALS = 24;
+    private static final int SPLITS = 8;
+    private static final int RAKE_LENGTHS = 9;
+    private static final int MOST_SETS = 600;
+
+    private final RunShape shape;
+    private final Masonry masonry;
+
+    PieceSets(RunShape shape, Masonry masonry) {
+        this.shape = shape;
+        this.masonry = masonry;
+    }
+
+    /**
+     * The least number of cut pieces with which the run can be filled at all, the order of pieces left open; proven.
+     *
+     * @return empty if nothing fills the run
+     */
+    OptionalInt leastCuts() {
+        if (isSinglePieceUnderTwoRakes()) {
+            return OptionalInt.of(1);
+        }
+        SpecialCounts specials = SpecialCounts.upTo(Integer.MAX_VALUE, masonry, shape.length());
+        for (int cuts = 0; cuts <= mostCuts(); cuts++) {
+            for (int[] counts : specials.counts()) {
+                if (!frames(counts, cuts, 1).isEmpty()) {
+                    int proven = specials.isComplete() ? cuts : 0;
+                    return OptionalInt.of(Math.max(leastUnderRake(), proven + shape.rakeEnds()));
+                }
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** Sets of pieces with that many pieces cut to length, besides those that end at a rake; a bounded selection. */
+    List<PieceSet> withCuts(int cuts, int mostSpecials) {
+        List<PieceSet> sets = new ArrayList<>();
+        if (cuts == 0 && isSinglePieceUnderTwoRakes()) {
+            sets.add(new PieceSet(0, new int[masonry.specials().size()], new long[0], shape.length(), 0, 0, 0));
+        }
+        for (int[] counts : SpecialCounts.upTo(mostSpecials, masonry, shape.length()).counts()) {
+            for (Frame frame : frames(counts, cuts, Integer.MAX_VALUE)) {
+                frame.addTo(sets);
+                if (sets.size() > MOST_SETS) {
+                    return sets;
+                }
+            }
+        }
+        return sets;
+    }
+
+    private boolean isSinglePieceUnderTwoRakes() {
+        return shape.rakeEnds() == 2 && shape.length() >= masonry.shortest() && shape.length() <= masonry.whole();
+    }
+
+    private long mostCuts() {
+        return masonry.canCut() ? shape.length() / (masonry.cutLeast() + masonry.least()) + 1 : 0;
+    }
+
+    /** Pieces needed to cover the longer stretch under a rake, all of them cut. */
+    private int leastUnderRake() {
+        long zone = Math.max(shape.rakeStart(), shape.rakeEnd());
+        long piece = masonry.whole() + masonry.most();
+        return Math.toIntExact(Math.max(shape.rakeEnds(), (zone + piece - 1 - masonry.most()) / piece));
+    }
+
+    private List<Frame> frames(int[] specials, int cuts, int most) {
+        List<Frame> frames = new ArrayList<>();
+        if (cuts > 0 && !masonry.canCut() || shape.rakeEnds() > 0 && masonry.shortest() > masonry.whole()) {
+            return frames;
+        }
+        Frame empty = new Frame(0, specials, cuts);
+        long wholeMost = Math.floorDiv(empty.left() - empty.jointLeast() - empty.cutLeast() - empty.rakeLeast(),
+                masonry.whole() + masonry.least());
+        long wholeLeast = -Math.floorDiv(
+                -(empty.left() - empty.jointMost() - empty.cutMost() - empty.rakeMost()),
+                masonry.whole() + masonry.most());
+        for (long wholes = wholeMost; wholes >= Math.max(0, wholeLeast) && frames.size() < most; wholes--) {
+            Frame frame = new Frame(Math.toIntExact(wholes), specials, cuts);
+            if (frame.isPossible()) {
+                frames.add(frame);
+            }
+        }
+        return frames;
+    }
+
+    /** How many pieces of which kind, the lengths of those cut still open. */
+    private final class Frame {
+        private final int wholes;
+        private final int[] specials;
+        private final int cuts;
+        private final long left;
+        private final int joints;
+
+        Frame(int wholes, int[] specials, int cuts) {
+            this.wholes = wholes;
+            this.specials = specials;
+            this.cuts = cuts;
+            long rest = shape.length() - wholes * masonry.whole();
+            int pieces = wholes + cuts + shape.rakeEnds();
+            for (int kind = 0; kind < specials.length; kind++) {
+                rest -= specials[kind] * masonry.specials().get(kind);
+                pieces += specials[kind];
+            }
+            left = rest;
+            joints = pieces - 1 + shape.startJoints() + shape.endJoints();
+        }
+
+        long left() {
+            return left;
+        }
+
+        long jointLeast() {
+            return joints * masonry.least();
+        }
+
+        long jointMost() {
+            return joints * masonry.most();
+        }
+
+        long cutLeast() {
+            return cuts == 0 ? 0 : cuts * masonry.cutLeast();
+        }
+
+        long cutMost() {
+            return cuts == 0 ? 0 : cuts * masonry.cutMost();
+        }
+
+        long rakeLeast() {
+            return shape.rakeEnds() * masonry.shortest();
+        }
+
+        long rakeMost() {
+            return shape.rakeEnds() * masonry.whole();
+        }
+
+        private long cutTotalFrom() {
+            return Math.max(cutLeast(), left - jointMost() - rakeMost());
+        }
+
+        private long cutTotalTo() {
+            return Math.min(cutMost(), left - jointLeast() - rakeLeast());
+        }
+
+        boolean isPossible() {
+            boolean hasPieces = joints - shape.startJoints() - shape.endJoints() >= 0;
+            return hasPieces && Spread.firstMultiple(cutTotalFrom(), stepOfTotal()) <= cutTotalTo();
+        }
+
+        /** Without cuts the total is zero, a multiple of anything. */
+        private long stepOfTotal() {
+            return cuts == 0 ? Long.MAX_VALUE / 4 : masonry.cutStep();
+        }
+
+        void addTo(List<PieceSet> sets) {
+            if (cuts == 0) {
+                addRakes(sets, new long[0], left);
+                return;
+            }
+            for (long total : Spread.multiples(cutTotalFrom(), cutTotalTo(), masonry.cutStep(), CUT_TOTALS)) {
+                split(sets, new long[cuts], 0, total);
+            }
+        }
+
+        /** Cut lengths that add up to the total, none shorter than the one before. */
+        private void split(List<PieceSet> sets, long[] lengths, int index, long total) {
+            int more = cuts - index - 1;
+            if (more == 0) {
+                lengths[index] = total;
+                addRakes(sets, lengths.clone(), left - sum(lengths));
+                return;
+            }
+            long from = Math.max(index == 0 ? masonry.cutLeast() : lengths[index - 1],
+                    total - more * masonry.cutMost());
+            for (long length : Spread.multiples(from, total / (more + 1), masonry.cutStep(), SPLITS)) {
+                lengths[index] = length;
+                split(sets, lengths, index + 1, total - length);
+            }
+        }
+
+        private static long sum(long[] lengths) {
+            long sum = 0;
+            for (long length : lengths) {
+                sum += length;
+            }
+            return sum;
+        }
+
+        private void addRakes(List<PieceSet> sets, long[] lengths, long rest) {
+            if (shape.rakeEnds() == 0) {
+                sets.add(new PieceSet(wholes, specials, lengths, 0, 0, joints, rest));
+                return;
+            }
+            for (long total : rakeTotals(rest)) {
+                addRakes(sets, lengths, total, rest - total);
+            }
+        }
+
+        /** The nominal joint first, then others over the whole range. */
+        private Iterable<Long> rakeTotals(long rest) {
+            long from = Math.max(rakeLeast(), rest - jointMost());
+            long to = Math.min(rakeMost(), rest - jointLeast());
+            TreeSet<Long> totals = new TreeSet<>();
+            long nominal = rest - joints * masonry.nominal();
+            if (nominal >= from && nominal <= to) {
+                totals.add(nominal);
+            }
+            for (long total : Spread.multiples(from, to, 1, RAKE_LENGTHS)) {
+                totals.add(total);
+            }
+            return totals;
+        }
+
+        private void addRakes(List<PieceSet> sets, long[] lengths, long total, long jointTotal) {
+            if (shape.rakeEnds() == 1) {
+                boolean atStart = shape.start() == org.coursewright.bond.RunEnd.RAKE;
+                sets.add(new PieceSet(wholes, specials, lengths, atStart ? total : 0, atStart ? 0 : total, joints,
+                        jointTotal));
+                return;
+            }
+            long from = Math.max(masonry.shortest(), total - masonry.whole());
+            long to = Math.min(masonry.whole(), total - masonry.shortest());
+            for (long first : Spread.multiples(from, to, 1, RAKE_LENGTHS)) {
+                sets.add(new PieceSet(wholes, specials, lengths, first, total - first, joints, jointTotal));
+            }
+        }
+    }
+}

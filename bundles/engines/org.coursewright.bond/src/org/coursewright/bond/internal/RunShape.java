@@ -1,0 +1,32 @@
+package org.coursewright.bond.internal;
+
+import org.coursewright.bond.RunEnd;
+
+/**
+ * What decides how a run may be filled; runs of one shape are filled from one pool of patterns.
+ *
+ * @param length greater than zero
+ * @param start how it begins
+ * @param end how it ends
+ * @param rakeStart length at the start, at the bottom of the course, above which there is a rake
+ * @param rakeEnd the same at the end
+ */
+record RunShape(long length, RunEnd start, RunEnd end, long rakeStart, long rakeEnd) {
+
+    int startJoints() {
+        return start == RunEnd.JOINT ? 1 : 0;
+    }
+
+    int endJoints() {
+        return end == RunEnd.JOINT ? 1 : 0;
+    }
+
+    /** Ends at which a piece is cut along a rake. */
+    int rakeEnds() {
+        return (start == RunEnd.RAKE ? 1 : 0) + (end == RunEnd.RAKE ? 1 : 0);
+    }
+
+    boolean isRaked() {
+        return rakeStart > 0 || rakeEnd > 0 || rakeEnds() > 0;
+    }
+}

@@ -1,0 +1,101 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+
+/** The runs of one wall that can be filled, the pools they are filled from, and which of them lie on one another. */
+final class RunStack {
+
+    /**
+     * Two runs in consecutive courses near enough for their joints to lap too little.
+     *
+     * @param below index of the lower run
+     * @param above index of the upper run
+     * @param offset where the upper run begins, measured from the start of the lower
+     */
+    record Contact(int below, int above, long offset) {
+    }
+
+    private final Masonry masonry;
+    private final List<RunSpan> runs = new ArrayList<>();
+    private final List<RunSpan> unfillable = new ArrayList<>();
+    private final List<PatternPool> pools = new ArrayList<>();
+    private final List<Contact> contacts = new ArrayList<>();
+    private final List<List<Contact>> contactsOf = new ArrayList<>();
+    private final Map<RunShape, PatternPool> poolByShape = new LinkedHashMap<>();
+
+    RunStack(Masonry masonry, List<List<RunSpan>> courses) {
+        this.masonry = masonry;
+        Map<RunShape, OptionalInt> leastCuts = new HashMap<>();
+        List<Integer> below = List.of();
+        for (List<RunSpan> course : courses) {
+            List<Integer> here = new ArrayList<>();
+            for (RunSpan run : course) {
+                RunShape shape = run.shape();
+                OptionalInt least = leastCuts.computeIfAbsent(shape, key -> new PieceSets(key, masonry).leastCuts());
+                if (least.isPresent()) {
+                    here.add(add(run, least.getAsInt()));
+                } else {
+                    unfillable.add(run);
+                }
+            }
+            connect(below, here);
+            below = here;
+        }
+    }
+
+    private int add(RunSpan run, int leastCuts) {
+        runs.add(run);
+        pools.add(poolByShape.computeIfAbsent(run.shape(), shape -> new PatternPool(shape, masonry, leastCuts)));
+        contactsOf.add(new ArrayList<>());
+        return runs.size() - 1;
+    }
+
+    private void connect(List<Integer> below, List<Integer> above) {
+        for (int lower : below) {
+            for (int upper : above) {
+                RunSpan first = runs.get(lower);
+                RunSpan second = runs.get(upper);
+                if (first.from() < second.to() + masonry.lap() && second.from() < first.to() + masonry.lap()) {
+                    Contact contact = new Contact(lower, upper, second.from() - first.from());
+                    contacts.add(contact);
+                    contactsOf.get(lower).add(contact);
+                    contactsOf.get(upper).add(contact);
+                }
+            }
+        }
+    }
+
+    Masonry masonry() {
+        return masonry;
+    }
+
+    List<RunSpan> runs() {
+        return runs;
+    }
+
+    List<RunSpan> unfillable() {
+        return unfillable;
+    }
+
+    PatternPool pool(int run) {
+        return pools.get(run);
+    }
+
+    List<Contact> contacts() {
+        return contacts;
+    }
+
+    List<Contact> contactsOf(int run) {
+        return contactsOf.get(run);
+    }
+
+    /** Cuts that every filling needs, laps left aside. */
+    int leastCuts() {
+        return pools.stream().mapToInt(PatternPool::leastCuts).sum();
+    }
+}

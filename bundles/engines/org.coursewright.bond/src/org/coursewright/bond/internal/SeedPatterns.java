@@ -1,0 +1,110 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import org.coursewright.bond.Piece;
+import org.coursewright.bond.RunEnd;
+
+/**
+ * Patterns to begin with: whole units throughout, and one, two or more other pieces at the ends of the run and spread
+ * over it. Patterns that fit their neighbours better are added later.
+ */
+final class SeedPatterns {
+
+    private static final int MOST_PER_CUTS = 40;
+    private static final int MOST_SETS = 60;
+    private static final int PLACES = 5;
+
+    private final RunShape shape;
+    private final Masonry masonry;
+
+    SeedPatterns(RunShape shape, Masonry masonry) {
+        this.shape = shape;
+        this.masonry = masonry;
+    }
+
+    List<Pattern> of(PatternPool pool) {
+        List<Pattern> seeds = new ArrayList<>();
+        int least = pool.leastLengthCuts();
+        for (int cuts = least; cuts <= Math.max(least, 1); cuts++) {
+            Set<Pattern> found = new LinkedHashSet<>();
+            List<PieceSet> sets = pool.sets(cuts);
+            int skip = Math.max(1, sets.size() / MOST_SETS);
+            for (int index = 0; index < sets.size(); index += skip) {
+                found.addAll(orders(sets.get(index)));
+            }
+            found.stream().sorted(Comparator.comparingLong(Pattern::cost)).limit(MOST_PER_CUTS).forEach(seeds::add);
+        }
+        return seeds;
+    }
+
+    /** Orders of a set: the pieces other than whole units at places spread over the run. */
+    private List<Pattern> orders(PieceSet set) {
+        List<Piece> odd = odd(set);
+        int places = set.wholes() + odd.size();
+        List<Pattern> orders = new ArrayList<>();
+        if (odd.isEmpty()) {
+            orders.add(pattern(set, odd, new int[0]));
+        } else if (odd.size() == 1) {
+            for (long place : Spread.multiples(0, places - 1L, 1, PLACES)) {
+                orders.add(pattern(set, odd, new int[]{(int) place}));
+            }
+        } else {
+            for (int atStart = 0; atStart <= odd.size(); atStart++) {
+                orders.add(pattern(set, odd, places(odd.size(), atStart, places)));
+            }
+        }
+        return orders;
+    }
+
+    private static int[] places(int odd, int atStart, int all) {
+        int[] places = new int[odd];
+        for (int piece = 0; piece < odd; piece++) {
+            places[piece] = piece < atStart ? piece : all - odd + piece;
+        }
+        return places;
+    }
+
+    private List<Piece> odd(PieceSet set) {
+        List<Piece> odd = new ArrayList<>();
+        for (int kind = 0; kind < set.specials().length; kind++) {
+            for (int count = 0; count < set.specials()[kind]; count++) {
+                odd.add(piece(masonry.specials().get(kind), Piece.Kind.SPECIAL));
+            }
+        }
+        for (long cut : set.cuts()) {
+            odd.add(piece(cut, Piece.Kind.CUT));
+        }
+        return odd;
+    }
+
+    private static Piece piece(long length, Piece.Kind kind) {
+        return new Piece(org.coursewright.measure.Length.ofUnits(length), kind);
+    }
+
+    private Pattern pattern(PieceSet set, List<Piece> odd, int[] places) {
+        int count = set.pieces();
+        long[] pieces = new long[count];
+        Piece.Kind[] kinds = new Piece.Kind[count];
+        java.util.Arrays.fill(pieces, masonry.whole());
+        java.util.Arrays.fill(kinds, Piece.Kind.WHOLE);
+        int first = set.rakeStart() > 0 ? 1 : 0;
+        for (int piece = 0; piece < places.length; piece++) {
+            pieces[first + places[piece]] = odd.get(piece).length().units();
+            kinds[first + places[piece]] = odd.get(piece).kind();
+        }
+        if (shape.start() == RunEnd.RAKE) {
+            pieces[0] = set.rakeStart();
+            kinds[0] = Piece.Kind.CUT;
+        }
+        if (set.rakeEnd() > 0) {
+            pieces[count - 1] = set.rakeEnd();
+            kinds[count - 1] = Piece.Kind.CUT;
+        }
+        return new Pattern(shape, masonry, pieces, RakeCut.mark(shape, pieces, kinds, set), set.jointTotal());
+    }
+}

@@ -1,0 +1,32 @@
+package org.coursewright.bond.internal;
+
+import java.util.stream.LongStream;
+
+/** Multiples of a step in a range, thinned to a bounded number that keeps both ends. */
+final class Spread {
+
+    private Spread() {
+    }
+
+    static long firstMultiple(long from, long step) {
+        return -Math.floorDiv(-from, step) * step;
+    }
+
+    static long lastMultiple(long to, long step) {
+        return Math.floorDiv(to, step) * step;
+    }
+
+    /** All multiples of {@code step} in [{@code from}, {@code to}], or {@code most} of them evenly spread. */
+    static long[] multiples(long from, long to, long step, int most) {
+        long first = firstMultiple(from, step);
+        long last = lastMultiple(to, step);
+        if (first > last) {
+            return new long[0];
+        }
+        long count = (last - first) / step + 1;
+        if (count <= most) {
+            return LongStream.range(0, count).map(index -> first + index * step).toArray();
+        }
+        return LongStream.range(0, most).map(index -> first + (count - 1) * index / (most - 1) * step).toArray();
+    }
+}

@@ -1,0 +1,178 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import org.coursewright.measure.Progress;
+
+/**
+ * Chooses a pattern for every run of a wall: the best combination of the patterns in the pools, then better patterns for
+ * runs that do not fit their neighbours, and again, until no run alone can be improved.
+ */
+final class StackLayout {
+
+    private static final int ROUNDS = 8;
+    private static final int PARTNERS = 6;
+
+    private record Shapes(RunShape below, RunShape above, long offset) {
+    }
+
+    /** A run between chosen neighbours, for remembering that it has been priced. */
+    private record Place(RunShape shape, List<Object> neighbours) {
+    }
+
+    private final RunStack stack;
+    private final Progress progress;
+    private final Map<Shapes, LapTable> lapTables = new HashMap<>();
+    private final Set<Place> priced = new HashSet<>();
+    private int[] chosen = new int[0];
+    private long cost = Long.MAX_VALUE;
+
+    StackLayout(RunStack stack, Progress progress) {
+        this.stack = stack;
+        this.progress = progress;
+    }
+
+    /** The chosen pattern of every run. */
+    List<Pattern> lay() {
+        List<Pattern> best = List.of();
+        findPartners();
+        for (int round = 0; round < ROUNDS; round++) {
+            choose();
+            long now = cost();
+            if (now < cost) {
+                cost = now;
+                best = patterns();
+            }
+            if (isMet(now) || !improve()) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    private boolean isMet(long now) {
+        return CostNetwork.violations(now) == 0 && CostNetwork.cuts(now) == stack.leastCuts();
+    }
+
+    private List<Pattern> patterns() {
+        List<Pattern> patterns = new ArrayList<>();
+        for (int run = 0; run < chosen.length; run++) {
+            patterns.add(pattern(run));
+        }
+        return patterns;
+    }
+
+    private Pattern pattern(int run) {
+        return stack.pool(run).patterns().get(chosen[run]);
+    }
+
+    /** For cheap patterns of every shape, patterns of the shapes above and below that lap with them. */
+    private void findPartners() {
+        Set<Shapes> seen = new HashSet<>();
+        for (RunStack.Contact contact : stack.contacts()) {
+            PatternPool below = stack.pool(contact.below());
+            PatternPool above = stack.pool(contact.above());
+            if (seen.add(new Shapes(below.shape(), above.shape(), contact.offset()))) {
+                findPartners(below, above, -contact.offset());
+                findPartners(above, below, contact.offset());
+            }
+        }
+    }
+
+    private void findPartners(PatternPool from, PatternPool to, long offset) {
+        for (Pattern pattern : List.copyOf(from.patterns().subList(0, Math.min(PARTNERS, from.patterns().size())))) {
+            progress.checkCancelled();
+            Windows windows = new Windows();
+            windows.add(pattern, offset, stack.masonry().lap(), to.shape().length());
+            to.price(windows, 0, Integer.MAX_VALUE).ifPresent(to::add);
+        }
+    }
+
+    private void choose() {
+        long[][] own = new long[stack.runs().size()][];
+        Map<PatternPool, long[]> costs = new HashMap<>();
+        for (int run = 0; run < own.length; run++) {
+            own[run] = costs.computeIfAbsent(stack.pool(run),
+                    pool -> pool.patterns().stream().mapToLong(Pattern::cost).toArray());
+        }
+        CostNetwork network = new CostNetwork(own);
+        for (RunStack.Contact contact : stack.contacts()) {
+            progress.checkCancelled();
+            network.add(contact.below(), contact.above(), table(contact).costs());
+        }
+        chosen = network.solve(progress);
+    }
+
+    private LapTable table(RunStack.Contact contact) {
+        PatternPool below = stack.pool(contact.below());
+        PatternPool above = stack.pool(contact.above());
+        return lapTables.computeIfAbsent(new Shapes(below.shape(), above.shape(), contact.offset()),
+                shapes -> new LapTable(below, above, contact.offset(), stack.masonry().lap()));
+    }
+
+    private long cost() {
+        long sum = 0;
+        for (int run = 0; run < chosen.length; run++) {
+            sum += pattern(run).cost();
+        }
+        for (RunStack.Contact contact : stack.contacts()) {
+            sum += CostNetwork.cost(violations(contact), 0, 0);
+        }
+        return sum;
+    }
+
+    private int violations(RunStack.Contact contact) {
+        return LapCheck.violations(pattern(contact.below()), pattern(contact.above()), contact.offset(),
+                stack.masonry().lap());
+    }
+
+    /** Prices every run that could do better between its neighbours; says whether any pool has grown. */
+    private boolean improve() {
+        boolean grown = false;
+        for (int run = 0; run < chosen.length; run++) {
+            progress.checkCancelled();
+            int violations = 0;
+            for (RunStack.Contact contact : stack.contactsOf(run)) {
+                violations += violations(contact);
+            }
+            PatternPool pool = stack.pool(run);
+            if (violations > 0 || pattern(run).cuts() > pool.leastCuts()) {
+                grown |= improve(run, violations);
+            }
+        }
+        return grown;
+    }
+
+    private boolean improve(int run, int violations) {
+        PatternPool pool = stack.pool(run);
+        List<Object> neighbours = new ArrayList<>();
+        Windows all = new Windows();
+        Windows lower = new Windows();
+        Windows upper = new Windows();
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            boolean above = contact.below() == run;
+            Pattern other = pattern(above ? contact.above() : contact.below());
+            long offset = above ? contact.offset() : -contact.offset();
+            neighbours.add(List.of(other, offset));
+            all.add(other, offset, stack.masonry().lap(), pool.shape().length());
+            (above ? upper : lower).add(other, offset, stack.masonry().lap(), pool.shape().length());
+        }
+        if (!priced.add(new Place(pool.shape(), neighbours))) {
+            return false;
+        }
+        int cuts = pattern(run).cuts();
+        boolean grown = add(pool, pool.price(all, violations, cuts));
+        grown |= add(pool, pool.price(lower, 0, cuts));
+        return grown | add(pool, pool.price(upper, 0, cuts));
+    }
+
+    private static boolean add(PatternPool pool, Optional<Pattern> pattern) {
+        return pattern.isPresent() && pool.add(pattern.get());
+    }
+}

@@ -1,0 +1,77 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.coursewright.bond.CourseLayout;
+import org.coursewright.bond.Piece;
+import org.coursewright.bond.Run;
+import org.coursewright.bond.UnfillableRun;
+import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
+import org.coursewright.measure.Length;
+import org.coursewright.measure.LengthRatio;
+import org.coursewright.measure.Progress;
+
+/** Lays one wall whose corners are handed. */
+final class WallLaying {
+
+    private final WallFace wall;
+    private final RunStack stack;
+
+    WallLaying(WallFace wall, Handing handing) {
+        this.wall = wall;
+        stack = new RunStack(Masonry.of(wall.stock(), wall.rule()), new RunFinder(wall, handing).find());
+    }
+
+    WallLayout lay(Progress progress) {
+        List<Pattern> patterns = new StackLayout(stack, progress).lay();
+        int cuts = patterns.stream().mapToInt(Pattern::cuts).sum();
+        int violations = violations(patterns);
+        boolean optimal = violations == 0 && cuts == stack.leastCuts();
+        return new WallLayout(wall.mark(), courses(patterns), cuts, violations, unfillable(), optimal,
+                stack.leastCuts());
+    }
+
+    private int violations(List<Pattern> patterns) {
+        return stack.contacts().stream()
+                .mapToInt(contact -> LapCheck.violations(patterns.get(contact.below()), patterns.get(contact.above()),
+                        contact.offset(), stack.masonry().lap()))
+                .sum();
+    }
+
+    private List<CourseLayout> courses(List<Pattern> patterns) {
+        List<List<Run>> runs = new ArrayList<>();
+        wall.courses().forEach(course -> runs.add(new ArrayList<>()));
+        for (int run = 0; run < patterns.size(); run++) {
+            RunSpan span = stack.runs().get(run);
+            runs.get(span.course()).add(run(span, patterns.get(run)));
+        }
+        List<CourseLayout> courses = new ArrayList<>();
+        for (int course = 0; course < runs.size(); course++) {
+            courses.add(new CourseLayout(wall.courses().get(course), runs.get(course)));
+        }
+        return courses;
+    }
+
+    private static Run run(RunSpan span, Pattern pattern) {
+        List<Piece> pieces = new ArrayList<>();
+        for (int piece = 0; piece < pattern.pieces().length; piece++) {
+            pieces.add(new Piece(Length.ofUnits(pattern.pieces()[piece]), pattern.kinds()[piece]));
+        }
+        Optional<LengthRatio> joint = pattern.joints() == 0
+                ? Optional.empty()
+                : Optional.of(new LengthRatio(Length.ofUnits(pattern.jointTotal()), pattern.joints()));
+        return new Run(Length.ofUnits(span.from()), Length.ofUnits(span.to()), span.start(), span.end(), joint,
+                pattern.joints(), pieces);
+    }
+
+    private List<UnfillableRun> unfillable() {
+        return stack.unfillable().stream()
+                .map(span -> new UnfillableRun(wall.courses().get(span.course()).number(), Length.ofUnits(span.from()),
+                        Length.ofUnits(span.to()), span.start(), span.end(),
+                        new FillableLengths(stack.masonry()).reason(span.shape())))
+                .toList();
+    }
+}
