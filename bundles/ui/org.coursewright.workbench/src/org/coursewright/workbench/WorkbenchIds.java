@@ -1,16 +1,28 @@
 package org.coursewright.workbench;
 
-/** Ids under which the parts of the workbench are registered. */
+/** Ids under which the parts and commands of the workbench are registered. */
 public final class WorkbenchIds {
 
+    /** The bundle. */
+    public static final String BUNDLE = "org.coursewright.workbench";
+
     /** The perspective in which a building is planned. */
-    public static final String PLANNING = "org.coursewright.workbench.planning";
+    public static final String PLANNING = BUNDLE + ".planning";
 
     /** The view of all open projects and their elements. */
-    public static final String NAVIGATOR = "org.coursewright.workbench.navigator";
+    public static final String NAVIGATOR = BUNDLE + ".navigator";
 
-    /** The command that asks for a project file and opens it. */
-    public static final String OPEN_PROJECT = "org.coursewright.workbench.openProject";
+    /** The view in which the values of the selected element are read and edited. */
+    public static final String PROPERTIES = BUNDLE + ".properties";
+
+    /** The view of what is wrong or doubtful in the open projects. */
+    public static final String FINDINGS = BUNDLE + ".findings";
+
+    /** The command that opens a project. */
+    public static final String OPEN_PROJECT = BUNDLE + ".openProject";
+
+    /** The parameter of {@link #OPEN_PROJECT} with the path of the file; without it the command asks for a file. */
+    public static final String OPEN_PROJECT_FILE = OPEN_PROJECT + ".file";
 
     private WorkbenchIds() {
     }

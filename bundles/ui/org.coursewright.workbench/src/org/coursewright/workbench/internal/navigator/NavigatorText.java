@@ -5,8 +5,12 @@ import org.eclipse.osgi.util.NLS;
 /** What the navigator says. */
 final class NavigatorText extends NLS {
 
-    static String emptyHint;
-    static String openLink;
+    public static String emptyHint;
+    public static String openLink;
+    public static String rename;
+    public static String delete;
+    public static String recovered;
+    public static String dismiss;
 
     static {
         NLS.initializeMessages(NavigatorText.class.getPackageName() + ".messages", NavigatorText.class);

@@ -2,6 +2,10 @@ package org.coursewright.workbench.internal.window;
 
 import java.util.List;
 
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.action.Separator;
+import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.application.ActionBarAdvisor;
@@ -9,12 +13,13 @@ import org.eclipse.ui.application.IActionBarConfigurer;
 
 /**
  * Registers the actions that parts fill with their own meaning. Without this the platform ignores the handlers that
- * views and graphical editors set for undo and the like, and the keys do nothing.
+ * views and graphical editors set for undo and the like, and the keys do nothing. The other menus are in plugin.xml.
  */
 final class WindowActions extends ActionBarAdvisor {
 
-    private static final List<ActionFactory> RETARGETABLE = List.of(ActionFactory.UNDO, ActionFactory.REDO,
-            ActionFactory.DELETE, ActionFactory.RENAME, ActionFactory.SELECT_ALL, ActionFactory.PRINT);
+    private static final List<ActionFactory> HISTORY = List.of(ActionFactory.UNDO, ActionFactory.REDO);
+    private static final List<ActionFactory> ELEMENTS = List.of(ActionFactory.RENAME, ActionFactory.DELETE,
+            ActionFactory.SELECT_ALL);
 
     WindowActions(IActionBarConfigurer configurer) {
         super(configurer);
@@ -22,6 +27,17 @@ final class WindowActions extends ActionBarAdvisor {
 
     @Override
     protected void makeActions(IWorkbenchWindow window) {
-        RETARGETABLE.forEach(factory -> register(factory.create(window)));
+        HISTORY.forEach(factory -> register(factory.create(window)));
+        ELEMENTS.forEach(factory -> register(factory.create(window)));
+    }
+
+    @Override
+    protected void fillMenuBar(IMenuManager menuBar) {
+        MenuManager edit = new MenuManager(WindowText.menuEdit, IWorkbenchActionConstants.M_EDIT);
+        HISTORY.forEach(factory -> edit.add(getAction(factory.getId())));
+        edit.add(new Separator());
+        ELEMENTS.forEach(factory -> edit.add(getAction(factory.getId())));
+        edit.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+        menuBar.add(edit);
     }
 }

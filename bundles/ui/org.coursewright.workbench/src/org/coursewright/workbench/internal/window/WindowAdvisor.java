@@ -1,6 +1,8 @@
 package org.coursewright.workbench.internal.window;
 
+import org.coursewright.workbench.OpenProjects;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -28,5 +30,13 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
         configurer.setShowCoolBar(true);
         configurer.setShowStatusLine(true);
         configurer.setShowProgressIndicator(true);
+    }
+
+    @Override
+    public void postWindowOpen() {
+        IWorkbenchWindow window = getWindowConfigurer().getWindow();
+        OpenProjects projects = window.getService(OpenProjects.class);
+        window.getSelectionService().addSelectionListener(new ProjectOfSelection(projects));
+        projects.addListener(new WindowTitle(getWindowConfigurer(), projects));
     }
 }

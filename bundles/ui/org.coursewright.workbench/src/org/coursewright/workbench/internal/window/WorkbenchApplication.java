@@ -1,5 +1,6 @@
 package org.coursewright.workbench.internal.window;
 
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
@@ -11,9 +12,10 @@ public final class WorkbenchApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
+        StartArguments arguments = StartArguments.of(Platform.getApplicationArgs());
         Display display = PlatformUI.createDisplay();
         try {
-            int code = PlatformUI.createAndRunWorkbench(display, new CoursewrightAdvisor());
+            int code = PlatformUI.createAndRunWorkbench(display, new CoursewrightAdvisor(arguments));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();
