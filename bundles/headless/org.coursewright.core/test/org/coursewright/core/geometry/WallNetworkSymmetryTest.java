@@ -92,10 +92,18 @@ class WallNetworkSymmetryTest {
     private static void assertSameButPlace(WallNetwork still, WallNetwork other) {
         still.meetings().stream().flatMap(m -> m.ends().stream()).map(MeetingEnd::mark).distinct()
                 .forEach(mark -> assertThat(other.faces(mark)).isEqualTo(still.faces(mark)));
-        assertThat(other.nearMisses()).extracting(m -> List.of(m.end(), m.other(), m.distance()))
-                .isEqualTo(still.nearMisses().stream().map(m -> List.of(m.end(), m.other(), m.distance())).toList());
-        assertThat(other.crossings()).extracting(c -> List.of(c.kind(), c.first(), c.second()))
-                .isEqualTo(still.crossings().stream().map(c -> List.of(c.kind(), c.first(), c.second())).toList());
+        assertThat(nearMisses(other)).isEqualTo(nearMisses(still));
+        assertThat(crossings(other)).isEqualTo(crossings(still));
+    }
+
+    private static List<List<Object>> nearMisses(WallNetwork network) {
+        return network.nearMisses().stream().map(miss -> List.<Object>of(miss.end(), miss.other(), miss.distance()))
+                .toList();
+    }
+
+    private static List<List<Object>> crossings(WallNetwork network) {
+        return network.crossings().stream()
+                .map(crossing -> List.<Object>of(crossing.kind(), crossing.first(), crossing.second())).toList();
     }
 
     /** Plans of 3 to 14 walls between points of a coarse grid, one in four a few inches off. */

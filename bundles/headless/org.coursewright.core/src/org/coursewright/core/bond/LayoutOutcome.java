@@ -1,0 +1,26 @@
+package org.coursewright.core.bond;
+
+import java.util.List;
+import java.util.Objects;
+
+import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.BondResult;
+import org.coursewright.core.finding.Finding;
+
+/**
+ * How the building is laid, and what was found on the way.
+ *
+ * @param request what the engine was asked
+ * @param result how every sound wall is laid
+ * @param totals pieces of all walls
+ * @param findings what is wrong or doubtful, the gravest first
+ */
+public record LayoutOutcome(BondRequest request, BondResult result, UnitCount totals, List<Finding> findings) {
+
+    public LayoutOutcome {
+        Objects.requireNonNull(request, "request");
+        Objects.requireNonNull(result, "result");
+        Objects.requireNonNull(totals, "totals");
+        findings = List.copyOf(findings);
+    }
+}

@@ -1,0 +1,152 @@
+package org.coursewright.core.bond;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.coursewright.bond.Meeting;
+import org.coursewright.bond.Obstacle;
+import org.coursewright.bond.WallEnd;
+import org.coursewright.core.finding.Findings;
+import org.coursewright.core.geometry.MeetingEnd;
+import org.coursewright.core.geometry.Place;
+import org.coursewright.core.geometry.WallMeeting;
+import org.coursewright.measure.Length;
+import org.coursewright.measure.LengthFormat;
+
+/** Tells the walls of one storey how their ends meet, and gathers the meetings in which walls take turns. */
+final class StoreyMeetings {
+
+    private final Map<String, WallPlan> plans;
+    private final HandingChoices choices;
+    private final LengthFormat format;
+    private final Findings findings;
+    private final List<Meeting> meetings = new ArrayList<>();
+
+    StoreyMeetings(Map<String, WallPlan> plans, HandingChoices choices, LengthFormat format, Findings findings) {
+        this.plans = plans;
+        this.choices = choices;
+        this.format = format;
+        this.findings = findings;
+    }
+
+    /** @return the meetings read so far in which walls take turns to run through */
+    List<Meeting> meetings() {
+        return List.copyOf(meetings);
+    }
+
+    void read(WallMeeting meeting) {
+        if (!meeting.square()) {
+            findings.warning("meeting.skew", element(meeting),
+                    "The walls do not meet square. Units cut to the angle are not counted.");
+        }
+        switch (meeting.kind()) {
+            case FREE -> {
+                /* walls end in the open unless told otherwise */ }
+            case CORNER -> readCorner(meeting);
+            case INLINE -> readInLine(meeting.ends(), meeting);
+            case TEE, CROSS -> readTees(meeting);
+        }
+    }
+
+    private void readCorner(WallMeeting meeting) {
+        List<WallPlan> walls = meeting.ends().stream().map(this::plan).toList();
+        String id = meeting.ends().stream().map(StoreyMeetings::name).reduce((a, b) -> a + " / " + b).orElseThrow();
+        for (MeetingEnd end : meeting.ends()) {
+            WallPlan wall = plan(end);
+            Length extension = end.place() == Place.START ? wall.faces().startExtension() : wall.faces().endExtension();
+            meet(end, new WallEnd.Corner(id, extension.times(2)));
+        }
+        meetings.add(new Meeting(id, Meeting.Kind.CORNER, walls.stream().map(WallPlan::mark).toList(),
+                choices.throughOnOdd(walls.stream().map(WallPlan::wall).toList())));
+        if (!walls.get(0).coursesWith(walls.get(1))) {
+            findings.warning("meeting.courses-differ", element(meeting), coursesDiffer(walls.get(0), walls.get(1)));
+        }
+    }
+
+    private String coursesDiffer(WallPlan one, WallPlan other) {
+        return "Their courses do not lie at the same heights (%s of %s from a base at %s, %s of %s from a base at %s), so they cannot be laced together. Bring the bases to the same course line or tie one wall to the other."
+                .formatted(one.mark(), format.format(one.lines().courseHeight()), format.format(one.lines().base()),
+                        other.mark(), format.format(other.lines().courseHeight()), format.format(other.lines().base()));
+    }
+
+    /** Two ends in one line: the first keeps its face, the second begins with a joint in every course. */
+    private void readInLine(List<MeetingEnd> ends, WallMeeting meeting) {
+        meet(ends.get(1), new WallEnd.Tied());
+        findings.warning("meeting.in-line", element(meeting),
+                "Two walls lie in one line and would meet with a straight joint in every course. Draw them as one wall, or make it a movement joint on purpose.");
+    }
+
+    private void readTees(WallMeeting meeting) {
+        Optional<MeetingEnd> bar = meeting.ends().stream().filter(end -> end.place() == Place.ALONG).findFirst();
+        if (bar.isEmpty()) {
+            readSplitBar(meeting);
+            return;
+        }
+        meeting.ends().stream().filter(end -> end.place() != Place.ALONG).forEach(stem -> readTee(stem, bar.get()));
+    }
+
+    /** A bar drawn as two walls: nothing can run through it, so all but the first end with a joint. */
+    private void readSplitBar(WallMeeting meeting) {
+        meeting.ends().stream().skip(1).forEach(end -> meet(end, new WallEnd.Tied()));
+        findings.warning("meeting.split-bar", element(meeting),
+                "Three or more walls end at one point. Draw the two that lie in one line as one wall, so that it can be bonded through.");
+    }
+
+    private void readTee(MeetingEnd stemEnd, MeetingEnd barEnd) {
+        WallPlan stem = plan(stemEnd);
+        WallPlan bar = plan(barEnd);
+        String element = "walls " + stem.mark() + " and " + bar.mark();
+        if (!choices.isBonded(stem.wall(), bar.wall())) {
+            meet(stemEnd, new WallEnd.Tied());
+            findings.note("meeting.tied", element,
+                    "%s ends against %s and is tied to it, not bonded. Ties and their spacing are for the structural designer and the local code."
+                            .formatted(stem.mark(), bar.mark()));
+            return;
+        }
+        if (!stem.coursesWith(bar)) {
+            findings.warning("meeting.courses-differ", element, coursesDiffer(stem, bar));
+            meet(stemEnd, new WallEnd.Tied());
+            return;
+        }
+        bond(stemEnd, stem, barEnd, bar);
+    }
+
+    private void bond(MeetingEnd stemEnd, WallPlan stem, MeetingEnd barEnd, WallPlan bar) {
+        String id = name(stemEnd) + " in " + bar.mark();
+        meet(stemEnd, new WallEnd.Bonded(id, bar.body().thickness()));
+        meetings.add(new Meeting(id, Meeting.Kind.TEE, List.of(stem.mark(), bar.mark()),
+                choices.throughOnOdd(List.of(stem.wall(), bar.wall()))));
+        Length middle = barEnd.along().plus(bar.faces().startExtension());
+        Length half = Length.ofUnits(stem.body().thickness().units() / 2);
+        Length from = middle.minus(half);
+        int raise = Math.toIntExact(stem.lines().base().minus(bar.lines().base()).units()
+                / bar.lines().courseHeight().units());
+        int last = stem.lines().wholeCoursesBelow(stem.top().highest()) + raise;
+        if (last >= 1) {
+            bar.isCrossedBy(new Obstacle(Obstacle.Kind.TEE, stem.mark(), from, from.plus(stem.body().thickness()),
+                    Math.max(1, raise + 1), last, Optional.of(id)));
+        }
+    }
+
+    private void meet(MeetingEnd end, WallEnd how) {
+        if (end.place() == Place.START) {
+            plan(end).startsWith(how);
+        } else {
+            plan(end).endsWith(how);
+        }
+    }
+
+    private WallPlan plan(MeetingEnd end) {
+        return plans.get(end.mark());
+    }
+
+    private static String name(MeetingEnd end) {
+        return end.mark() + (end.place() == Place.START ? " start" : " end");
+    }
+
+    private static String element(WallMeeting meeting) {
+        return "walls " + meeting.ends().stream().map(MeetingEnd::mark).reduce((a, b) -> a + " and " + b).orElseThrow();
+    }
+}

@@ -1,0 +1,2 @@
+/** How a project wants its values shown. */
+package org.coursewright.core.display;
