@@ -1,0 +1,30 @@
+package org.coursewright.exchange.schedule;
+
+import org.coursewright.exchange.remark.Place;
+import org.coursewright.measure.Length;
+import org.coursewright.model.building.OpeningKind;
+
+/**
+ * An opening as the schedule has it.
+ *
+ * @param offset from the wall's outer start face to the near jamb
+ * @param sill above the wall's base
+ * @param move how far it may be proposed to move, either way
+ * @param size by how much more or less wide it may be proposed
+ */
+record OpeningRow(Place place, String mark, String wall, OpeningKind kind, Length offset, Length width, Length sill,
+        Length height, LintelCell lintel, Length move, Length size) implements Schedule.Row {
+
+    Length farJamb() {
+        return offset.plus(width);
+    }
+
+    Length head() {
+        return sill.plus(height);
+    }
+
+    boolean overlaps(OpeningRow other) {
+        return offset.isLessThan(other.farJamb()) && other.offset.isLessThan(farJamb())
+                && sill.isLessThan(other.head()) && other.sill.isLessThan(head());
+    }
+}

@@ -1,0 +1,47 @@
+package org.coursewright.exchange.schedule;
+
+import java.util.List;
+
+import org.coursewright.measure.Length;
+import org.coursewright.model.building.OpeningKind;
+
+/** Openings in walls. */
+final class OpeningSchedule extends Schedule<OpeningRow> {
+
+    OpeningSchedule() {
+        super(List.of(Column.mandatory("mark"), Column.mandatory("wall"), Column.mandatory("kind"),
+                Column.mandatory("offset"), Column.mandatory("width"), Column.optional("sill"),
+                Column.mandatory("height"), Column.optional("lintel"), Column.optional("move"),
+                Column.optional("size")));
+    }
+
+    @Override
+    OpeningRow row(Cells cells) {
+        OpeningKind kind = kind(cells);
+        return new OpeningRow(cells.line(), cells.mark("mark"), cells.mark("wall"), kind,
+                cells.length("offset", LengthRange.ALONG_WALL), cells.length("width", LengthRange.WIDTH),
+                sill(cells, kind), cells.length("height", LengthRange.HEIGHT), LintelCell.read(cells, "lintel"),
+                tolerance(cells, "move"), tolerance(cells, "size"));
+    }
+
+    private static OpeningKind kind(Cells cells) {
+        if (cells.text("kind").isEmpty()) {
+            cells.wrong("kind", "The cell is empty. Enter door, window, passage, vent, niche or other.");
+        }
+        return cells.word("kind", OpeningKind.values(), OpeningKind::getLiteral).orElse(OpeningKind.OTHER);
+    }
+
+    private static Length sill(Cells cells, OpeningKind kind) {
+        boolean standsOnBase = kind == OpeningKind.DOOR || kind == OpeningKind.PASSAGE;
+        if (!standsOnBase && cells.text("sill").isEmpty()) {
+            cells.wrong("sill", "The cell is empty. Enter the sill's height above the base of the wall, 0 if none.");
+        }
+        return cells.optionalLength("sill", LengthRange.RISE).orElse(Length.ZERO);
+    }
+
+    /** A tolerance may be written with the sign it always means. */
+    private static Length tolerance(Cells cells, String column) {
+        String text = cells.text(column).replaceFirst("^(\u00B1|\\+/-|\\+-)\\s*", "");
+        return text.isEmpty() ? Length.ZERO : cells.parsed(column, text, LengthRange.ALONG_WALL);
+    }
+}

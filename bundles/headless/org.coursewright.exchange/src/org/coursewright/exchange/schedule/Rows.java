@@ -1,0 +1,69 @@
+package org.coursewright.exchange.schedule;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Rows of a schedule.
+ *
+ * @param <R> what a row is read as
+ */
+final class Rows<R extends Schedule.Row> {
+
+    private final boolean readable;
+    private final List<R> all;
+    private final List<R> sound;
+    private final Map<String, R> soundByKey;
+    private final Set<String> keys;
+
+    private Rows(boolean readable, List<R> all, List<R> sound) {
+        this.readable = readable;
+        this.all = List.copyOf(all);
+        this.sound = List.copyOf(sound);
+        keys = all.stream().map(row -> Schedule.key(row.mark())).collect(Collectors.toSet());
+        soundByKey = sound.stream()
+                .collect(Collectors.toMap(row -> Schedule.key(row.mark()), Function.identity(),
+                        (first, second) -> first));
+    }
+
+    /**
+     * Rows of a table that could be read.
+     *
+     * @param all every row
+     * @param sound those without a bad cell
+     */
+    static <R extends Schedule.Row> Rows<R> of(List<R> all, List<R> sound) {
+        return new Rows<>(true, all, sound);
+    }
+
+    /** No table was given. */
+    static <R extends Schedule.Row> Rows<R> none() {
+        return of(List.of(), List.of());
+    }
+
+    /** A table was given, but nobody knows what it says. */
+    static <R extends Schedule.Row> Rows<R> unreadable() {
+        return new Rows<>(false, List.of(), List.of());
+    }
+
+    List<R> all() {
+        return all;
+    }
+
+    List<R> sound() {
+        return sound;
+    }
+
+    Optional<R> find(String mark) {
+        return Optional.ofNullable(soundByKey.get(Schedule.key(mark)));
+    }
+
+    /** @return whether a row names the mark, sound or not, or might, because the table could not be read */
+    boolean mayName(String mark) {
+        return !readable || keys.contains(Schedule.key(mark));
+    }
+}

@@ -1,0 +1,73 @@
+package org.coursewright.exchange.schedule;
+
+import java.util.Objects;
+
+import org.coursewright.exchange.remark.Remarks;
+import org.coursewright.measure.LengthFormat;
+
+/** Reads schedules and makes a project of them. Writes nothing. */
+public final class ScheduleImport {
+
+    private final ImportSettings settings;
+
+    /** @param settings what the schedules do not say, not null */
+    public ScheduleImport(ImportSettings settings) {
+        this.settings = Objects.requireNonNull(settings, "settings");
+    }
+
+    /**
+     * Reads the files.
+     *
+     * @param files the schedules, not null
+     * @return a project if nothing is wrong with them, otherwise everything that is
+     */
+    public ImportOutcome read(ScheduleFiles files) {
+        Remarks remarks = new Remarks();
+        LengthFormat format = settings.format();
+        Rows<UnitRow> unitRows = files.units()
+                .map(path -> new UnitSchedule(format.unit()).read(path, format, remarks)).orElseGet(Rows::none);
+        Rows<WallRow> walls = new WallSchedule().read(files.walls(), format, remarks);
+        Rows<OpeningRow> openings = new OpeningSchedule().read(files.openings(), format, remarks);
+        return new Reading(new Units(unitRows), walls, openings, remarks).outcome();
+    }
+
+    /** What was read, on its way to an outcome. */
+    private final class Reading {
+
+        private final Units units;
+        private final Rows<WallRow> walls;
+        private final Rows<OpeningRow> openings;
+        private final Remarks remarks;
+
+        Reading(Units units, Rows<WallRow> walls, Rows<OpeningRow> openings, Remarks remarks) {
+            this.units = units;
+            this.walls = walls;
+            this.openings = openings;
+            this.remarks = remarks;
+        }
+
+        ImportOutcome outcome() {
+            new WallChecks(units, remarks).noteUnknownUnits(walls.all());
+            OpeningChecks checks = new OpeningChecks(remarks);
+            checks.noteUnknownWalls(openings.all(), walls);
+            checks.noteOverlaps(openings.sound());
+            return remarks.hasErrors() ? refused() : placed(new Plan(walls.sound(), units));
+        }
+
+        private ImportOutcome placed(Plan plan) {
+            PlanChecks checks = new PlanChecks(plan, settings.format(), remarks);
+            checks.noteCrossings(walls);
+            checks.noteBeyondWall(openings.sound(), walls);
+            return remarks.hasErrors() ? refused() : made(plan);
+        }
+
+        private ImportOutcome made(Plan plan) {
+            ProjectAssembly assembly = new ProjectAssembly(settings, units, plan, remarks);
+            return new ImportOutcome.Imported(assembly.project(walls, openings.sound()), remarks.warnings());
+        }
+
+        private ImportOutcome refused() {
+            return new ImportOutcome.Refused(remarks.errors(), remarks.warnings());
+        }
+    }
+}
