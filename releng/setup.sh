@@ -102,12 +102,18 @@ fetch_maven() {
   local empty
   empty=$(mktemp -d)
   # outside the repository: the installed Maven may be too old for this project's settings
-  (cd "$empty" && mvn -q -B -ntp org.apache.maven.plugins:maven-dependency-plugin:3.8.1:unpack \
-    -Dartifact="org.apache.maven:apache-maven:$maven_version:tar.gz:bin" -DoutputDirectory="$root/.mvn-dist" \
-    ${MAVEN_REPO_LOCAL:+-Dmaven.repo.local="$MAVEN_REPO_LOCAL"}) >&2 </dev/null ||
+  if ! (cd "$empty" && mvn -q -B -ntp org.apache.maven.plugins:maven-dependency-plugin:3.8.1:unpack \
+    -Dartifact="org.apache.maven:apache-maven:$maven_version:tar.gz:bin" -DoutputDirectory="$empty/unpacked" \
+    ${MAVEN_REPO_LOCAL:+-Dmaven.repo.local="$MAVEN_REPO_LOCAL"}) >"$empty/log" 2>&1 </dev/null; then
+    what_matters <"$empty/log" >&2
+    rm -r "$empty"
     give_up "Maven $maven_version could not be fetched. Is Maven Central within reach?"
-  rmdir "$empty"
-  chmod +x "$maven"
+  fi
+  chmod +x "$empty/unpacked/apache-maven-$maven_version/bin/mvn"
+  # moved as a whole, so that a fetch cut short leaves nothing that looks complete
+  mkdir -p "$root/.mvn-dist"
+  mv "$empty/unpacked/apache-maven-$maven_version" "$root/.mvn-dist/"
+  rm -r "$empty"
 }
 
 # set_up headless|window|tests
@@ -138,8 +144,9 @@ progress() {
 
 # Reads a Maven log and prints its errors, without Maven's advice on itself.
 what_matters() {
-  sed -n -e '/Help 1\] http/d' -e '/^\[ERROR\] *$/d' -e '/re-run Maven\|possible solutions\|you can resume\|mvn <args>/d' \
-    -e 's/ -> \[Help 1\]//' -e '/^\[ERROR\]\|^\[FATAL\]\|^Caused by\|Tests run:.*FAIL/p' | sed -n 1,40p | cut -c 1-300
+  sed -n -e 's/ *-> \[Help 1\]//' -e '/Help 1\] http/d' -e '/^\[ERROR\] *$/d' \
+    -e '/-[eX] switch\|possible solutions\|you can resume\|mvn <args>\|See dump files/d' \
+    -e '/^\[ERROR\]\|^\[FATAL\]\|^Caused by\|Tests run:.*FAIL/p' | sed -n 1,40p | cut -c 1-300
 }
 
 # build LOG MAVEN-ARGUMENT…: everything Maven says goes to the log; on failure what matters of it is shown.
