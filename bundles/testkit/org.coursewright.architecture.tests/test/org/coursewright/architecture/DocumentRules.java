@@ -17,6 +17,7 @@ final class DocumentRules {
     static List<String> brokenLinks(String document, String text, Predicate<String> exists) {
         return LINK.matcher(text).results().map((MatchResult link) -> link.group(1)).filter(link -> !link.matches(
                 "[a-z]+:.*|#.*")).map(link -> link.replaceFirst("#.*", "")).filter(exists.negate()).map(
-                        link -> document + " points to " + link + ", which does not exist.").toList();
+                        link -> document + " points to " + link + ", which does not exist.")
+                .toList();
     }
 }

@@ -21,7 +21,7 @@ class DocumentRulesTest {
         assertThat(documents).hasSizeGreaterThan(5);
         assertThat(documents.stream().flatMap(document -> DocumentRules.brokenLinks(root.relativize(document)
                 .toString(), Repository.text(document), link -> Files.exists(document.resolveSibling(link))).stream()))
-                        .isEmpty();
+                .isEmpty();
     }
 
     @Test
