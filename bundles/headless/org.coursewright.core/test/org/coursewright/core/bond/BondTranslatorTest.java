@@ -1,7 +1,7 @@
 package org.coursewright.core.bond;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.coursewright.core.bond.PlanBuilder.in;
+import static org.coursewright.core.PlanBuilder.in;
 
 import java.util.List;
 
@@ -11,6 +11,7 @@ import org.coursewright.bond.Meeting;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallEnd;
 import org.coursewright.bond.WallFace;
+import org.coursewright.core.PlanBuilder;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.measure.Progress;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.Run;
+import org.coursewright.core.PlanBuilder;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;

@@ -1,7 +1,7 @@
 package org.coursewright.core.bond;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.coursewright.core.bond.PlanBuilder.in;
+import static org.coursewright.core.PlanBuilder.in;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package org.coursewright.core.bond;
+package org.coursewright.core;
 
 import java.math.BigDecimal;
 
@@ -18,13 +18,13 @@ import org.coursewright.model.project.Project;
 import org.coursewright.model.project.ProjectFactory;
 
 /** Builds small projects in inches: one storey, one unit type of 14 x 10 x 4 in, walls and openings by a line each. */
-final class PlanBuilder {
+public final class PlanBuilder {
 
     private final Project project = ProjectFactory.eINSTANCE.createProject();
     private final Storey storey = BuildingFactory.eINSTANCE.createStorey();
     private final UnitType unit = CatalogueFactory.eINSTANCE.createUnitType();
 
-    PlanBuilder() {
+    public PlanBuilder() {
         project.setBuilding(BuildingFactory.eINSTANCE.createBuilding());
         project.setCatalogue(CatalogueFactory.eINSTANCE.createCatalogue());
         project.getBuilding().getStoreys().add(storey);
@@ -37,11 +37,11 @@ final class PlanBuilder {
         unit.setMass(BigDecimal.valueOf(14));
     }
 
-    static Length in(String inches) {
+    public static Length in(String inches) {
         return LengthFormat.INCHES.parse(inches);
     }
 
-    Wall wall(String mark, String fromX, String fromY, String toX, String toY, Bond bond, String height) {
+    public Wall wall(String mark, String fromX, String fromY, String toX, String toY, Bond bond, String height) {
         Wall wall = BuildingFactory.eINSTANCE.createWall();
         wall.setMark(mark);
         wall.setFromX(in(fromX));
@@ -55,11 +55,11 @@ final class PlanBuilder {
         return wall;
     }
 
-    Wall wall(String mark, String fromX, String fromY, String toX, String toY) {
+    public Wall wall(String mark, String fromX, String fromY, String toX, String toY) {
         return wall(mark, fromX, fromY, toX, toY, Bond.STRETCHER, "90");
     }
 
-    Opening opening(Wall wall, String mark, String offset, String width, String sill, String height) {
+    public Opening opening(Wall wall, String mark, String offset, String width, String sill, String height) {
         Opening opening = BuildingFactory.eINSTANCE.createOpening();
         opening.setMark(mark);
         opening.setKind(OpeningKind.WINDOW);
@@ -71,7 +71,7 @@ final class PlanBuilder {
         return opening;
     }
 
-    LintelType lintel(String mark, String depth, String bearing) {
+    public LintelType lintel(String mark, String depth, String bearing) {
         LintelType lintel = CatalogueFactory.eINSTANCE.createLintelType();
         lintel.setMark(mark);
         lintel.setHeight(in(depth));
@@ -80,18 +80,18 @@ final class PlanBuilder {
         return lintel;
     }
 
-    void top(Wall wall, String offset, String height) {
+    public void top(Wall wall, String offset, String height) {
         TopPoint point = BuildingFactory.eINSTANCE.createTopPoint();
         point.setOffset(in(offset));
         point.setHeight(in(height));
         wall.getTopProfile().add(point);
     }
 
-    UnitType unit() {
+    public UnitType unit() {
         return unit;
     }
 
-    Project project() {
+    public Project project() {
         return project;
     }
 }

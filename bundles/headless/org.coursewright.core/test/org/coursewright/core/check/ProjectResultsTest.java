@@ -1,0 +1,55 @@
+package org.coursewright.core.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+
+import org.coursewright.bond.BondSolver;
+import org.coursewright.core.PlanBuilder;
+import org.coursewright.core.bond.LayoutOutcome;
+import org.coursewright.core.derive.DerivationGraph;
+import org.coursewright.core.finding.Finding;
+import org.coursewright.measure.Progress;
+import org.coursewright.model.building.Opening;
+import org.coursewright.model.building.Wall;
+import org.junit.jupiter.api.Test;
+
+class ProjectResultsTest {
+
+    private final PlanBuilder plan = new PlanBuilder();
+
+    @Test
+    void emptyProjectIsToldThatItHasNoWalls() {
+        assertThat(check()).extracting(Finding::code).containsExactly("project.no-walls");
+    }
+
+    @Test
+    void sameMarkOnTwoOpeningsIsToldOnce() {
+        Wall wall = plan.wall("W1", "0", "0", "240", "0");
+        plan.opening(wall, "O1", "29", "30", "27", "45");
+        plan.opening(wall, "o1 ", "101 1/2", "30", "27", "45");
+
+        assertThat(check()).filteredOn(finding -> finding.code().equals("opening.duplicate-mark")).hasSize(1);
+    }
+
+    @Test
+    void resultsFollowAnEditAndStayWhereNothingChanged() {
+        Wall wall = plan.wall("W1", "0", "0", "240", "0");
+        Opening opening = plan.opening(wall, "O1", "29", "30", "27", "45");
+        try (DerivationGraph graph = new DerivationGraph(plan.project())) {
+            LayoutOutcome before = graph.get(ProjectResults.LAYOUT);
+            opening.setNote("north light");
+            LayoutOutcome untouched = graph.get(ProjectResults.LAYOUT);
+            opening.setWidth(PlanBuilder.in("44 1/2"));
+            LayoutOutcome after = graph.get(ProjectResults.LAYOUT);
+
+            assertThat(untouched).isSameAs(before);
+            assertThat(after.totals().total()).isLessThan(before.totals().total());
+            assertThat(graph.get(ProjectResults.CHECK).findings()).isEqualTo(check());
+        }
+    }
+
+    private List<Finding> check() {
+        return new ProjectCheck(BondSolver.standard()).check(plan.project(), Progress.NONE);
+    }
+}
