@@ -112,22 +112,45 @@ public record Length(long units) implements Comparable<Length> {
                 "a stored length is decimal millimetres with the unit, such as 3759.2 mm");
     }
 
+    /**
+     * @param other what is added
+     * @return the exact sum
+     * @throws ArithmeticException if it does not fit
+     */
     public Length plus(Length other) {
         return ofUnits(Math.addExact(units, other.units));
     }
 
+    /**
+     * @param other what is taken away
+     * @return the exact difference, negative if {@code other} is longer
+     * @throws ArithmeticException if it does not fit
+     */
     public Length minus(Length other) {
         return ofUnits(Math.subtractExact(units, other.units));
     }
 
+    /**
+     * @param count how many times, any sign
+     * @return the exact product
+     * @throws ArithmeticException if it does not fit
+     */
     public Length times(long count) {
         return ofUnits(Math.multiplyExact(units, count));
     }
 
+    /**
+     * @return as long the other way
+     * @throws ArithmeticException if it does not fit, which only happens to the most negative length
+     */
     public Length negated() {
         return ofUnits(Math.negateExact(units));
     }
 
+    /**
+     * @return as long, but not negative
+     * @throws ArithmeticException if it does not fit, which only happens to the most negative length
+     */
     public Length abs() {
         return units < 0 ? negated() : this;
     }
@@ -154,6 +177,7 @@ public record Length(long units) implements Comparable<Length> {
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
+    /** Orders lengths from the most negative up; consistent with {@link #equals}. */
     @Override
     public int compareTo(Length other) {
         return Long.compare(units, other.units);

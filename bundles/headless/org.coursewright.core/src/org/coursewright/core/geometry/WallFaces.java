@@ -5,7 +5,9 @@ import java.util.Objects;
 import org.coursewright.measure.Length;
 
 /**
- * How long a wall is, measured in five ways. What other walls that end against its side cover is not taken off.
+ * How long a wall is, on its centre line, from outer face to outer face, and on either hand. What other walls that end
+ * against its side cover is not taken off. Where thick walls leave a short one nothing, lengths but the first can be zero
+ * or negative.
  *
  * @param mark the wall's mark
  * @param centreLine from end to end of the centre line

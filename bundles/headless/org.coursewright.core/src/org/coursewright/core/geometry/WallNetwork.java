@@ -46,6 +46,7 @@ public final class WallNetwork {
      * @param walls the centre lines of the walls of one storey, in any order
      * @param tolerance how far from another wall's faces a free end counts as a near miss, at least zero and at most 10 m
      * @return the network
+     * @throws IllegalArgumentException if the tolerance is out of range; walls that cannot be walls are no reason
      */
     public static WallNetwork of(List<CentreLine> walls, Length tolerance) {
         if (tolerance.signum() < 0 || tolerance.isGreaterThan(Intake.THICKEST)) {
