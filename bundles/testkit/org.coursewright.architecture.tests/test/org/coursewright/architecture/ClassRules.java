@@ -2,6 +2,8 @@ package org.coursewright.architecture;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameEndingWith;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -46,6 +48,12 @@ final class ClassRules {
         String dotted = type.getPackageName() + ".";
         return bundles.stream().filter(bundle -> dotted.startsWith(bundle + ".")).max(Comparator.comparing(
                 String::length));
+    }
+
+    /** An engine is asked by core alone; others see its results. */
+    static ArchRule asksNoEngine(String... engines) {
+        return noClasses().should()
+                .dependOnClassesThat(resideInAnyPackage(engines).and(simpleNameEndingWith("Request")));
     }
 
     /** Standard output and error belong to the command line alone. */

@@ -31,12 +31,15 @@ class ClassRulesTest {
     private static final String GENERATED = "org.coursewright.model";
 
     private static Map<String, Path> folders;
+    private static Map<String, String> layers;
     private static Map<String, JavaClasses> compiled;
     private static JavaClasses breaches;
 
     @BeforeAll
     static void readClasses() {
-        folders = Repository.here().productBundles().stream().collect(Collectors.toMap(Bundle::name, Bundle::classes));
+        List<Bundle> bundles = Repository.here().productBundles();
+        folders = bundles.stream().collect(Collectors.toMap(Bundle::name, Bundle::classes));
+        layers = bundles.stream().collect(Collectors.toMap(Bundle::name, Bundle::layer));
         compiled = folders.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
                 entry -> new ClassFileImporter().importPath(entry.getValue())));
         breaches = new ClassFileImporter().importClasses(Breaches.class, Round.class);
@@ -73,6 +76,20 @@ class ClassRulesTest {
         assertBroken(layering(jdkButForLogging), "java.util.logging.Logger");
         Allowance alone = new Allowance(FIXTURE, Set.of(), List.of("java.."));
         assertBroken(ClassRules.usesOnlyWhatIsAllowed(alone, Set.of(FIXTURE, FIXTURE + ".cycle")), "cycle.Round");
+    }
+
+    @Test
+    void onlyCoreAsksEngines() {
+        layers.forEach((bundle, layer) -> {
+            if (!layer.equals("engines") && !bundle.equals("org.coursewright.core")) {
+                check(bundle, ClassRules.asksNoEngine(engines()));
+            }
+        });
+    }
+
+    @Test
+    void questionToAnEngineIsReported() {
+        assertBroken(ClassRules.asksNoEngine(FIXTURE + ".engine"), "LayRequest");
     }
 
     @ParameterizedTest
@@ -119,6 +136,11 @@ class ClassRulesTest {
     @Test
     void circleOfPackagesIsReported() {
         assertBroken(ClassRules.noPackageCycles(), "Cycle detected");
+    }
+
+    private static String[] engines() {
+        return layers.keySet().stream().filter(bundle -> layers.get(bundle).equals("engines")).map(
+                bundle -> bundle + "..").toArray(String[]::new);
     }
 
     private static ArchRule layering(Allowance allowance) {

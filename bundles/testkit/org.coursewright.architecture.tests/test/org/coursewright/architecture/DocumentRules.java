@@ -1,5 +1,6 @@
 package org.coursewright.architecture;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.MatchResult;
@@ -19,5 +20,11 @@ final class DocumentRules {
                 "[a-z]+:.*|#.*")).map(link -> link.replaceFirst("#.*", "")).filter(exists.negate()).map(
                         link -> document + " points to " + link + ", which does not exist.")
                 .toList();
+    }
+
+    /** The page on architecture names every bundle. */
+    static List<String> bundlesNotIn(String text, Collection<String> bundles) {
+        return bundles.stream().filter(bundle -> !Pattern.compile(Pattern.quote(bundle) + "(?![.\\w])").matcher(text)
+                .find()).map(bundle -> "docs/architecture.md does not name " + bundle + ".").toList();
     }
 }

@@ -31,6 +31,18 @@ class DocumentRulesTest {
     }
 
     @Test
+    void everyBundleIsOnThePageOfArchitecture() {
+        assertThat(DocumentRules.bundlesNotIn(Repository.text(root.resolve("docs/architecture.md")), Repository.here()
+                .productBundles().stream().map(Bundle::name).toList())).isEmpty();
+    }
+
+    @Test
+    void bundleThatIsNotNamedIsReported() {
+        assertThat(DocumentRules.bundlesNotIn("the bundle `a.model.edit` edits", List.of("a.model", "a.model.edit")))
+                .singleElement().asString().contains("a.model.");
+    }
+
+    @Test
     void everyDecisionIsListed() {
         Path decisions = root.resolve("docs/decisions");
         String list = Repository.text(decisions.resolve("README.md"));
