@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.coursewright.core.derive.DerivationGraph;
+import org.coursewright.model.edit.command.CommandRefusedException;
+import org.coursewright.model.edit.command.ProjectCommand;
 import org.coursewright.model.project.Project;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EObject;
@@ -130,9 +132,13 @@ public final class ProjectSession implements AutoCloseable {
      * Makes an edit that can be undone. A command that would change nothing does nothing.
      *
      * @param command one of the commands of {@code org.coursewright.model.edit.command}, or composed of them
+     * @throws CommandRefusedException if the command says that it cannot be made, and why
      */
     public void execute(Command command) {
         requireOpen();
+        if (command instanceof ProjectCommand edit && edit.refusal().isPresent()) {
+            throw new CommandRefusedException(edit.refusal().get());
+        }
         history.execute(command);
     }
 

@@ -1,0 +1,127 @@
+package org.coursewright.model.edit.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.lang.reflect.Modifier;
+import java.math.BigDecimal;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+import org.coursewright.measure.DisplayUnit;
+import org.coursewright.measure.Length;
+import org.coursewright.model.building.Bond;
+import org.coursewright.model.building.BondRule;
+import org.coursewright.model.building.BuildingFactory;
+import org.coursewright.model.building.BuildingPackage;
+import org.coursewright.model.building.Junction;
+import org.coursewright.model.building.OpeningKind;
+import org.coursewright.model.building.Storey;
+import org.coursewright.model.building.TeeTie;
+import org.coursewright.model.building.WallPlace;
+import org.coursewright.model.catalogue.CataloguePackage;
+import org.coursewright.model.edit.SampleBuilding;
+import org.coursewright.model.project.ProjectFactory;
+import org.coursewright.model.project.Site;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CommandRoundTripTest {
+
+    private static final Length INCH = Length.ofInches(1);
+
+    static Stream<Function<SampleBuilding, ProjectCommand>> commands() {
+        return Stream.of(s -> new RenameCommand(s.wall, "W9"), s -> new NameProjectCommand(s.project, "Clinic"),
+                s -> new DescribeSiteCommand(s.project, site()),
+                s -> new SetDisplayUnitCommand(s.project, DisplayUnit.MILLIMETRE, 8),
+                s -> new AddStoreyCommand(s.project, storey()), s -> new RemoveStoreyCommand(s.storey),
+                s -> new AddWallCommand(s.storey, s.wall("W5", 0, 75, 200, 75)), s -> new RemoveWallCommand(s.wall),
+                s -> new MoveWallEndCommand(s.wall, WallPlace.END, Length.ofInches(220), INCH),
+                s -> new MoveWallEndCommand(s.wall, WallPlace.START, INCH, INCH),
+                s -> new ChangeCentreLineCommand(s.wall, INCH, INCH, Length.ofInches(99), INCH),
+                s -> new ChangeWallHeightCommand(s.wall, Length.ofInches(100)),
+                s -> new ChangeWallBaseCommand(s.wall, INCH.negated()),
+                s -> new ChangeUnitTypeCommand(s.wall, s.otherUnit), s -> new ChangeBondCommand(s.wall, Bond.HEADER),
+                s -> new AddOpeningCommand(s.wall, SampleBuilding.opening("D2", OpeningKind.WINDOW)),
+                s -> new RemoveOpeningCommand(s.door), s -> new MoveOpeningCommand(s.door, Length.ZERO),
+                s -> new ResizeOpeningCommand(s.door, INCH, INCH), s -> new ChangeSillCommand(s.door, INCH),
+                s -> new SetTolerancesCommand(s.door, INCH, INCH),
+                s -> new AddUnitTypeCommand(s.project, SampleBuilding.unit("B8", 8)),
+                s -> new EditUnitTypeCommand(s.unit, CataloguePackage.Literals.UNIT_TYPE__MASS,
+                        new BigDecimal("15.2")),
+                s -> new EditUnitTypeCommand(s.unit, CataloguePackage.Literals.UNIT_TYPE__SPECIAL_LENGTHS,
+                        List.of(INCH, Length.ofInches(7))),
+                s -> new SetBondRuleCommand(s.project, rule()), s -> new SetBondRuleCommand(s.wall, rule()),
+                s -> new ClearBondRuleCommand(s.ruledWall),
+                s -> new ChooseHandingCommand(s.project.getBuilding(), s.corner, Optional.empty()),
+                s -> new ChooseHandingCommand(s.project.getBuilding(), newJunction(s),
+                        Optional.of(s.storey.getWalls().get(2))),
+                s -> new SetFeatureCommand(s.corner, BuildingPackage.Literals.JUNCTION__TIE, TeeTie.TIED));
+    }
+
+    private static Site site() {
+        Site site = ProjectFactory.eINSTANCE.createSite();
+        site.setLatitude(new BigDecimal("35.1"));
+        site.setTimeZone("Etc/UTC");
+        return site;
+    }
+
+    private static Storey storey() {
+        Storey storey = BuildingFactory.eINSTANCE.createStorey();
+        storey.setMark("1");
+        return storey;
+    }
+
+    private static BondRule rule() {
+        BondRule rule = BuildingFactory.eINSTANCE.createBondRule();
+        rule.setHeadLeast(Length.ofInchFraction(3, 8));
+        rule.setHeadMost(Length.ofInchFraction(3, 4));
+        return rule;
+    }
+
+    private static Junction newJunction(SampleBuilding s) {
+        Junction junction = BuildingFactory.eINSTANCE.createJunction();
+        junction.getEnds().add(SampleBuilding.end(s.storey.getWalls().get(1), WallPlace.END));
+        junction.getEnds().add(SampleBuilding.end(s.storey.getWalls().get(2), WallPlace.START));
+        return junction;
+    }
+
+    static Stream<Named<Function<SampleBuilding, ProjectCommand>>> namedCommands() {
+        return commands().map(each -> Named.of(each.apply(new SampleBuilding()).getClass().getSimpleName(), each));
+    }
+
+    @ParameterizedTest
+    @MethodSource("namedCommands")
+    void commandIsUndoneAndRedoneExactly(Function<SampleBuilding, ProjectCommand> commands) {
+        SampleBuilding sample = new SampleBuilding();
+        CommandRoundTrip.verify(sample.project, () -> commands.apply(sample));
+    }
+
+    @Test
+    void everyCommandTakesTheRoundTrip() throws IOException, URISyntaxException, ReflectiveOperationException {
+        Set<Class<?>> tried = new HashSet<>();
+        commands().forEach(each -> tried.add(each.apply(new SampleBuilding()).getClass()));
+        Path classes = Path.of(ProjectCommand.class.getResource("ProjectCommand.class").toURI()).getParent();
+        Set<Class<?>> all = new HashSet<>();
+        try (Stream<Path> files = Files.list(classes)) {
+            for (Path file : files.filter(each -> each.toString().endsWith("Command.class")).toList()) {
+                Class<?> type = Class.forName(ProjectCommand.class.getPackageName() + "."
+                        + file.getFileName().toString().replace(".class", ""));
+                if (!Modifier.isAbstract(type.getModifiers())) {
+                    all.add(type);
+                }
+            }
+        }
+        assertThat(all).hasSizeGreaterThan(20);
+        assertThat(tried).isEqualTo(all);
+    }
+}
