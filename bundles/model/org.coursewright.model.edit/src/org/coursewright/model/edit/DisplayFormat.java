@@ -20,7 +20,8 @@ public final class DisplayFormat {
         if (EcoreUtil.getRootContainer(element) instanceof Project project) {
             DisplayUnit unit = project.getDisplayUnit();
             int denominator = project.getInchDenominator();
-            return ValueRule.INCH_DENOMINATOR.accepts(denominator) ? new LengthFormat(unit, denominator)
+            return ValueRule.INCH_DENOMINATOR.accepts(denominator)
+                    ? new LengthFormat(unit, denominator)
                     : LengthFormat.of(unit);
         }
         return LengthFormat.MILLIMETRES;

@@ -2,8 +2,8 @@ package org.coursewright.model.edit;
 
 import java.util.Locale;
 
-import org.coursewright.model.building.JunctionEnd;
 import org.coursewright.model.building.Junction;
+import org.coursewright.model.building.JunctionEnd;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.project.Marked;
 import org.coursewright.model.project.Project;

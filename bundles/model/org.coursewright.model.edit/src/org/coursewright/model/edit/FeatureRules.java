@@ -62,7 +62,8 @@ public final class FeatureRules {
             return Optional.of(Refusal.of("type", label(feature), ElementLabels.of(owner)));
         }
         ValueRule rule = ruleOf(feature);
-        return rule.accepts(value) ? Optional.empty()
+        return rule.accepts(value)
+                ? Optional.empty()
                 : Optional.of(Refusal.of("value." + rule.name(), label(feature), ElementLabels.of(owner),
                         shown(owner, value)));
     }
@@ -84,7 +85,8 @@ public final class FeatureRules {
         if (feature.isMany()) {
             return value instanceof Iterable<?> values && areOfType(feature, values);
         }
-        return value == null ? !feature.getEType().getInstanceClass().isPrimitive()
+        return value == null
+                ? !feature.getEType().getInstanceClass().isPrimitive()
                 : feature.getEType().isInstance(value);
     }
 

@@ -31,7 +31,8 @@ public final class Marks {
         if (mark == null || mark.isBlank()) {
             return Optional.of(Refusal.of("mark.blank", ElementLabels.of(element.eClass())));
         }
-        if (mark.length() > LONGEST || !mark.equals(mark.strip()) || mark.codePoints().anyMatch(Character::isISOControl)) {
+        if (mark.length() > LONGEST || !mark.equals(mark.strip())
+                || mark.codePoints().anyMatch(Character::isISOControl)) {
             return Optional.of(Refusal.of("mark.form", mark.strip(), LONGEST));
         }
         return bearer(element, project, mark).map(

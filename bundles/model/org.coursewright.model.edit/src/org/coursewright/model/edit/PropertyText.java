@@ -177,7 +177,8 @@ public record PropertyText(LengthFormat format) {
     }
 
     private static IllegalArgumentException unreadable(PropertyDescriptor property, String text, Throwable cause) {
-        String listed = property.kind() != ValueKind.CHOICE ? ""
+        String listed = property.kind() != ValueKind.CHOICE
+                ? ""
                 : choices(property).stream().map(ElementLabels::of).collect(Collectors.joining(", "));
         return new IllegalArgumentException(
                 EditTexts.of("refusal.unreadable." + property.kind(), property.label(), text, listed), cause);

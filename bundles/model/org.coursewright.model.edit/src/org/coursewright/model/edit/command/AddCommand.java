@@ -47,7 +47,8 @@ abstract class AddCommand extends ProjectCommand {
                 return refusal;
             }
         }
-        return element.eCrossReferences().stream().filter(each -> !isInProject(each) && !EcoreUtil.isAncestor(added, each))
+        return element.eCrossReferences().stream()
+                .filter(each -> !isInProject(each) && !EcoreUtil.isAncestor(added, each))
                 .findFirst().map(each -> Refusal.of("elsewhere", ElementLabels.of(each)))
                 .or(() -> CombinationRules.refusalToAdd(element, root()));
     }

@@ -37,7 +37,8 @@ public abstract class ProjectCommand extends AbstractCommand {
 
     /** @return why the edit cannot be made, empty if nothing speaks against it */
     public final Optional<Refusal> refusal() {
-        return isInAProject(scope) ? findRefusal()
+        return isInAProject(scope)
+                ? findRefusal()
                 : Optional.of(Refusal.of("notThere", ElementLabels.of(scope)));
     }
 

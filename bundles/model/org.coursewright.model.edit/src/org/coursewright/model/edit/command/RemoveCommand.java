@@ -37,7 +37,8 @@ abstract class RemoveCommand extends ProjectCommand {
     /** The element while it is there, else what it was part of. */
     @Override
     protected final List<EObject> affected() {
-        return parent != null && parent.eContents().contains(removed) ? List.of(removed)
+        return parent != null && parent.eContents().contains(removed)
+                ? List.of(removed)
                 : Optional.ofNullable(parent).stream().toList();
     }
 }

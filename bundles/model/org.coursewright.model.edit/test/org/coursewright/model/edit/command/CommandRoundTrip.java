@@ -62,11 +62,11 @@ public final class CommandRoundTrip {
         EObject second = copy();
         history.execute(new NameProjectCommand(project, "After"));
         EObject third = copy();
-        for (EObject expected : new EObject[] { second, first, initial }) {
+        for (EObject expected : new EObject[]{second, first, initial}) {
             history.undo();
             assertSame(expected, "undone among others");
         }
-        for (EObject expected : new EObject[] { first, second, third }) {
+        for (EObject expected : new EObject[]{first, second, third}) {
             history.redo();
             assertSame(expected, "redone among others");
         }
