@@ -167,7 +167,7 @@ build() {
 # The files a product is made from, each with its checksum.
 sources() {
   (cd "$root" && find pom.xml .mvn bundles features releng \
-    \( -name target -o -name test -o -name '*.tests' -o -name testkit -o -name demo -o -name emfgen -o -name '*.sh' \) -prune \
+    \( -name target -o -name test -o -name '*.tests' -o -name testkit -o -name demo -o -name benchmarks -o -name emfgen -o -name '*.sh' \) -prune \
     -o -type f -print0 | LC_ALL=C sort -z | xargs -0 sha256sum)
 }
 
@@ -188,15 +188,22 @@ no_source_is_gone() {
 }
 names() { sed -n 's/^[0-9a-f]\{64\}  //p'; }
 
+# Two builds at once would spoil each other's files. Held until the script ends or file 8 is closed.
+one_build_at_a_time() {
+  mkdir -p "$root/out"
+  exec 8>"$root/out/build.lock"
+  flock --nonblock 8 || {
+    say "Another build is running here; waiting for it …"
+    flock 8
+  }
+}
+
 # Builds the product for this machine, without tests, if anything it is made from has changed.
 make_product() {
   local made_from goals=(verify)
   made_from=$(sources)
   ! product_is_current "$made_from" || return 0
-  mkdir -p "$root/out"
-  # two builds at once would spoil each other's files
-  exec 8>"$root/out/build.lock"
-  flock 8
+  one_build_at_a_time
   made_from=$(sources)
   if ! product_is_current "$made_from"; then
     say "Building (the first time takes some minutes) …"

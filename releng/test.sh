@@ -42,9 +42,7 @@ report_tests() {
 }
 
 set_up tests
-mkdir -p "$root/out"
-exec 8>"$root/out/build.lock"
-flock 8
+one_build_at_a_time
 made_from=$(sources)
 rm -f "$stamp"
 say "Building and testing everything …"
