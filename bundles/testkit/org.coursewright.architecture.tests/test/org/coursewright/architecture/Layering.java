@@ -21,6 +21,7 @@ final class Layering {
             // engines: the JDK and each other
             bundle("measure").of(),
             bundle("bond").of("measure"),
+            bundle("takeoff").of("measure"),
             // model: EMF, and lengths as a data type
             bundle("model", EMF).of("measure"),
             bundle("model.edit", EMF).of("measure", "model"),
