@@ -10,9 +10,6 @@ import org.coursewright.bond.Piece;
  */
 final class Pattern {
 
-    private static final int BLOCK = 8_000;
-    private static final int UNEVEN_JOINT = 2_000;
-
     private final long[] pieces;
     private final Piece.Kind[] kinds;
     private final int joints;
@@ -33,7 +30,7 @@ final class Pattern {
             cutCount += kind == Piece.Kind.CUT ? 1 : 0;
         }
         this.cuts = cutCount;
-        this.preference = preference(masonry);
+        this.preference = Preference.of(masonry, pieces, kinds, joints, jointTotal);
     }
 
     private long[] jointStarts(int startJoints) {
@@ -50,21 +47,6 @@ final class Pattern {
             position += jointTotal;
         }
         return starts;
-    }
-
-    /** Blocks used for cuts first (two short cuts share one), then how far the joint is from the nominal. */
-    private int preference(Masonry masonry) {
-        long cost = 0;
-        for (int piece = 0; piece < pieces.length; piece++) {
-            if (kinds[piece] == Piece.Kind.CUT) {
-                cost += masonry.halves(pieces[piece]) ? BLOCK / 2 : BLOCK;
-            } else if (kinds[piece] == Piece.Kind.SPECIAL) {
-                cost += 1;
-            }
-        }
-        long range = Math.max(masonry.most() - masonry.least(), 1) * Math.max(joints, 1);
-        cost += Math.abs(jointTotal - masonry.nominal() * joints) * UNEVEN_JOINT / range;
-        return (int) Math.min(cost, CostNetwork.MOST_PREFERENCE);
     }
 
     long[] pieces() {

@@ -1,6 +1,7 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,8 @@ import java.util.Optional;
 /** Patterns considered for all runs of one shape in one wall. It grows as patterns that fit neighbours are found. */
 final class PatternPool {
 
-    private static final int MOST_CUTS = 3;
+    /** Pieces cut to length that are tried where fewer do not fit the neighbours. */
+    static final int MOST_CUTS = 3;
     private static final int ENOUGH_SPECIALS = 2;
 
     private final RunShape shape;
@@ -51,10 +53,14 @@ final class PatternPool {
         return true;
     }
 
+    /** Sets of pieces with so many of them cut to length, the preferred first. */
     List<PieceSet> sets(int cuts) {
         return setsByCuts.computeIfAbsent(cuts, count -> {
             List<PieceSet> few = pieceSets.withCuts(count, ENOUGH_SPECIALS);
-            return few.isEmpty() || count == 0 ? pieceSets.withCuts(count, Integer.MAX_VALUE) : few;
+            List<PieceSet> sets = new ArrayList<>(
+                    few.isEmpty() || count == 0 ? pieceSets.withCuts(count, Integer.MAX_VALUE) : few);
+            sets.sort(Comparator.comparingInt(set -> Preference.of(masonry, set)));
+            return sets;
         });
     }
 
@@ -70,15 +76,17 @@ final class PatternPool {
     /**
      * The pattern that meets the fewest windows and has, among these, the fewest cuts, then the best preference.
      *
+     * @param leastViolations windows that every pattern meets
      * @param mostViolations patterns that meet more windows are not wanted
+     * @param mostCuts pieces cut to length that are tried, or the fewest that fill the run
      * @param fewerCuts patterns with as many cuts are not wanted, if they meet {@code mostViolations} windows or more
      */
-    Optional<Pattern> price(Windows windows, int mostViolations, int fewerCuts) {
-        for (int violations = 0; violations <= mostViolations; violations++) {
+    Optional<Pattern> price(Windows windows, int leastViolations, int mostViolations, int fewerCuts, int mostCuts) {
+        for (int violations = leastViolations; violations <= mostViolations; violations++) {
             int from = leastLengthCuts();
-            for (int cuts = from; cuts <= Math.max(from, MOST_CUTS); cuts++) {
+            for (int cuts = from; cuts <= Math.max(from, mostCuts); cuts++) {
                 if (violations == mostViolations && cuts + shape.rakeEnds() >= fewerCuts
-                        || violations > 0 && cuts > from) {
+                        || violations > leastViolations && cuts > from) {
                     break;
                 }
                 Optional<Pattern> best = best(windows, violations, cuts);
@@ -90,12 +98,16 @@ final class PatternPool {
         return Optional.empty();
     }
 
+    /** Level runs: the first set that can be ordered is the preferred one. Under a rake the order decides over cuts. */
     private Optional<Pattern> best(Windows windows, int violations, int cuts) {
         Pattern best = null;
         for (PieceSet set : sets(cuts)) {
             Optional<Pattern> found = new Sequencer(shape, masonry, set, windows).sequence(violations);
             if (found.isPresent() && (best == null || found.get().cost() < best.cost())) {
                 best = found.get();
+            }
+            if (best != null && !shape.isRaked()) {
+                break;
             }
         }
         return Optional.ofNullable(best);

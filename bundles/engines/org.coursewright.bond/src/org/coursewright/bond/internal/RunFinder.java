@@ -64,8 +64,9 @@ final class RunFinder {
 
     private static void add(List<RunSpan> runs, int index, Course course, Edge from, Edge to) {
         if (from.at < to.at) {
-            runs.add(new RunSpan(index, from.at, to.at, from.kind, to.kind, course.topFrom().units(),
-                    course.topTo().units()));
+            long topFrom = course.topFrom().isGreaterThan(course.from()) ? course.topFrom().units() : from.at;
+            long topTo = course.topTo().isLessThan(course.to()) ? course.topTo().units() : to.at;
+            runs.add(new RunSpan(index, from.at, to.at, from.kind, to.kind, topFrom, topTo));
         }
     }
 

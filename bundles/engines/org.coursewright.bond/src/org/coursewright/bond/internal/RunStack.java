@@ -16,11 +16,13 @@ final class RunStack {
      * @param below index of the lower run
      * @param above index of the upper run
      * @param offset where the upper run begins, measured from the start of the lower
+     * @param forced lap violations between them however they are filled
      */
-    record Contact(int below, int above, long offset) {
+    record Contact(int below, int above, long offset, int forced) {
     }
 
     private final Masonry masonry;
+    private final ForcedViolations forced;
     private final List<RunSpan> runs = new ArrayList<>();
     private final List<RunSpan> unfillable = new ArrayList<>();
     private final List<PatternPool> pools = new ArrayList<>();
@@ -30,6 +32,7 @@ final class RunStack {
 
     RunStack(Masonry masonry, List<List<RunSpan>> courses) {
         this.masonry = masonry;
+        forced = new ForcedViolations(masonry);
         Map<RunShape, OptionalInt> leastCuts = new HashMap<>();
         List<Integer> below = List.of();
         for (List<RunSpan> course : courses) {
@@ -61,7 +64,9 @@ final class RunStack {
                 RunSpan first = runs.get(lower);
                 RunSpan second = runs.get(upper);
                 if (first.from() < second.to() + masonry.lap() && second.from() < first.to() + masonry.lap()) {
-                    Contact contact = new Contact(lower, upper, second.from() - first.from());
+                    long offset = second.from() - first.from();
+                    Contact contact = new Contact(lower, upper, offset,
+                            forced.between(first.shape(), second.shape(), offset));
                     contacts.add(contact);
                     contactsOf.get(lower).add(contact);
                     contactsOf.get(upper).add(contact);
@@ -92,6 +97,11 @@ final class RunStack {
 
     List<Contact> contactsOf(int run) {
         return contactsOf.get(run);
+    }
+
+    /** Lap violations of every filling. */
+    int leastViolations() {
+        return contacts.stream().mapToInt(Contact::forced).sum();
     }
 
     /** Cuts that every filling needs, laps left aside. */

@@ -1,177 +1,48 @@
 package org.coursewright.bond.internal;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 
-import org.coursewright.bond.Piece;
-
 /**
- * Puts a set of pieces into the order that meets the fewest windows and, with as few, cuts the fewest pieces under a
- * rake. All joints of the run are equal, so the joint after some pieces lies where their sum says, whatever their order:
- * a shortest path over the numbers of pieces used finds the best order exactly. Its steps are the product of the counts,
- * each plus one.
+ * Puts a set of pieces into an order that meets few windows. All joints of the run are equal, so the joint after some
+ * pieces lies where their sum says, whatever their order; the joints at the ends of the run do not depend on the order.
  */
 final class Sequencer {
-
-    /** Sets with more states than this are not sequenced. */
-    private static final int MOST_STATES = 100_000;
-    private static final int NONE = Integer.MAX_VALUE;
-    /** Cost of a window met, far above the pieces of a run. */
-    private static final int VIOLATION = 1 << 12;
-
-    private record Kind(long length, int count, Piece.Kind piece) {
-    }
 
     private final RunShape shape;
     private final Masonry masonry;
     private final PieceSet set;
     private final Windows.Grid windows;
-    private final List<Kind> kinds = new ArrayList<>();
-    private final int[] strides;
-    private final long states;
 
     Sequencer(RunShape shape, Masonry masonry, PieceSet set, Windows windows) {
         this.shape = shape;
         this.masonry = masonry;
         this.set = set;
         this.windows = windows.grid(set.joints());
-        addKinds();
-        strides = new int[kinds.size()];
-        long product = 1;
-        for (int kind = 0; kind < strides.length; kind++) {
-            strides[kind] = (int) Math.min(product, NONE);
-            product = Math.min(NONE, product * (kinds.get(kind).count + 1));
-        }
-        states = product;
-    }
-
-    private void addKinds() {
-        if (set.wholes() > 0) {
-            kinds.add(new Kind(masonry.whole(), set.wholes(), Piece.Kind.WHOLE));
-        }
-        for (int special = 0; special < set.specials().length; special++) {
-            if (set.specials()[special] > 0) {
-                kinds.add(new Kind(masonry.specials().get(special), set.specials()[special], Piece.Kind.SPECIAL));
-            }
-        }
-        long[] cuts = set.cuts();
-        for (int cut = 0; cut < cuts.length;) {
-            int next = cut;
-            while (next < cuts.length && cuts[next] == cuts[cut]) {
-                next++;
-            }
-            kinds.add(new Kind(cuts[cut], next - cut, Piece.Kind.CUT));
-            cut = next;
-        }
     }
 
     /**
-     * The best order.
+     * An order that meets at most so many windows; under a rake the one with the fewest cuts.
      *
-     * @param mostViolations orders that meet more windows are not wanted
      * @return empty if there is none
      */
     Optional<Pattern> sequence(int mostViolations) {
-        if (states > MOST_STATES) {
+        if (shape.isRaked()) {
+            return new OrderSearch(shape, masonry, set, windows).sequence(mostViolations);
+        }
+        int left = mostViolations - atEnds();
+        if (left < 0) {
             return Optional.empty();
         }
-        int limit = (mostViolations + 1) * VIOLATION;
-        int[] costs = new int[(int) states];
-        byte[] last = new byte[(int) states];
-        Arrays.fill(costs, NONE);
-        costs[0] = start();
-        int[] used = new int[kinds.size()];
-        for (int state = 0; state < states; state++) {
-            if (costs[state] < limit) {
-                extend(state, used, costs, last);
-            }
-            next(used);
-        }
-        return costs[costs.length - 1] < limit ? Optional.of(pattern(last)) : Optional.empty();
+        return left == 0
+                ? new FreeOrder(shape, masonry, set, windows).find()
+                : new OrderSearch(shape, masonry, set, windows).sequence(mostViolations);
     }
 
-    private void next(int[] used) {
-        for (int kind = 0; kind < used.length; kind++) {
-            if (used[kind] < kinds.get(kind).count) {
-                used[kind]++;
-                return;
-            }
-            used[kind] = 0;
-        }
-    }
-
-    private int start() {
-        int cost = shape.startJoints() == 1 ? VIOLATION * windows.count(0, set.jointTotal()) : 0;
-        if (set.rakeStart() > 0) {
-            cost += VIOLATION * joint(set.rakeStart(), 1);
-        }
-        return cost;
-    }
-
-    private void extend(int state, int[] used, int[] costs, byte[] last) {
-        long sum = set.rakeStart();
-        int pieces = set.rakeStart() > 0 ? 1 : 0;
-        for (int kind = 0; kind < used.length; kind++) {
-            sum += used[kind] * kinds.get(kind).length;
-            pieces += used[kind];
-        }
-        for (int kind = 0; kind < used.length; kind++) {
-            Kind next = kinds.get(kind);
-            if (used[kind] < next.count) {
-                int target = state + strides[kind];
-                int cost = costs[state] + rakeCut(sum, pieces, next) + VIOLATION * joint(sum + next.length, pieces + 1);
-                if (cost < costs[target]) {
-                    costs[target] = cost;
-                    last[target] = (byte) kind;
-                }
-            }
-        }
-    }
-
-    /** Windows met by the joint after so many pieces of that total length; none after the last at a face. */
-    private int joint(long sum, int pieces) {
-        int before = pieces - 1 + shape.startJoints();
-        if (before >= set.joints()) {
-            return 0;
-        }
-        long start = sum * set.joints() + before * set.jointTotal();
-        return windows.count(start, start + set.jointTotal());
-    }
-
-    private int rakeCut(long sum, int pieces, Kind kind) {
-        return kind.piece != Piece.Kind.CUT && isUnderRake(sum, pieces, kind.length) ? 1 : 0;
-    }
-
-    private boolean isUnderRake(long sum, int pieces, long length) {
-        long parts = Math.max(set.joints(), 1);
-        long from = sum * parts + (pieces + shape.startJoints()) * set.jointTotal();
-        long to = from + length * parts;
-        return from < shape.rakeStart() * parts || to > (shape.length() - shape.rakeEnd()) * parts;
-    }
-
-    private Pattern pattern(byte[] last) {
-        int count = set.pieces();
-        long[] pieces = new long[count];
-        Piece.Kind[] origin = new Piece.Kind[count];
-        int first = set.rakeStart() > 0 ? 1 : 0;
-        int end = count - (set.rakeEnd() > 0 ? 1 : 0);
-        int state = last.length - 1;
-        for (int piece = end - 1; piece >= first; piece--) {
-            Kind kind = kinds.get(last[state]);
-            pieces[piece] = kind.length;
-            origin[piece] = kind.piece;
-            state -= strides[last[state]];
-        }
-        if (first == 1) {
-            pieces[0] = set.rakeStart();
-            origin[0] = Piece.Kind.CUT;
-        }
-        if (end < count) {
-            pieces[end] = set.rakeEnd();
-            origin[end] = Piece.Kind.CUT;
-        }
-        return new Pattern(shape, masonry, pieces, RakeCut.mark(shape, pieces, origin, set), set.jointTotal());
+    private int atEnds() {
+        long joint = set.jointTotal();
+        long length = shape.length() * set.joints();
+        int start = shape.startJoints() == 1 ? windows.count(0, joint) : 0;
+        int end = shape.endJoints() == 1 ? windows.count(length - joint, length) : 0;
+        return start + end;
     }
 }

@@ -18,6 +18,7 @@ final class StackLayout {
 
     private static final int ROUNDS = 8;
     private static final int PARTNERS = 6;
+    private static final int PARTNER_CUTS = 2;
 
     private record Shapes(RunShape below, RunShape above, long offset) {
     }
@@ -57,7 +58,7 @@ final class StackLayout {
     }
 
     private boolean isMet(long now) {
-        return CostNetwork.violations(now) == 0 && CostNetwork.cuts(now) == stack.leastCuts();
+        return CostNetwork.violations(now) == stack.leastViolations() && CostNetwork.cuts(now) == stack.leastCuts();
     }
 
     private List<Pattern> patterns() {
@@ -79,18 +80,18 @@ final class StackLayout {
             PatternPool below = stack.pool(contact.below());
             PatternPool above = stack.pool(contact.above());
             if (seen.add(new Shapes(below.shape(), above.shape(), contact.offset()))) {
-                findPartners(below, above, -contact.offset());
-                findPartners(above, below, contact.offset());
+                findPartners(below, above, -contact.offset(), contact.forced());
+                findPartners(above, below, contact.offset(), contact.forced());
             }
         }
     }
 
-    private void findPartners(PatternPool from, PatternPool to, long offset) {
+    private void findPartners(PatternPool from, PatternPool to, long offset, int forced) {
         for (Pattern pattern : List.copyOf(from.patterns().subList(0, Math.min(PARTNERS, from.patterns().size())))) {
             progress.checkCancelled();
             Windows windows = new Windows();
             windows.add(pattern, offset, stack.masonry().lap(), to.shape().length());
-            to.price(windows, 0, Integer.MAX_VALUE).ifPresent(to::add);
+            to.price(windows, forced, forced, Integer.MAX_VALUE, PARTNER_CUTS).ifPresent(to::add);
         }
     }
 
@@ -138,11 +139,13 @@ final class StackLayout {
         for (int run = 0; run < chosen.length; run++) {
             progress.checkCancelled();
             int violations = 0;
+            int forced = 0;
             for (RunStack.Contact contact : stack.contactsOf(run)) {
                 violations += violations(contact);
+                forced += contact.forced();
             }
             PatternPool pool = stack.pool(run);
-            if (violations > 0 || pattern(run).cuts() > pool.leastCuts()) {
+            if (violations > forced || pattern(run).cuts() > pool.leastCuts()) {
                 grown |= improve(run, violations);
             }
         }
@@ -155,8 +158,12 @@ final class StackLayout {
         Windows all = new Windows();
         Windows lower = new Windows();
         Windows upper = new Windows();
+        int forcedBelow = 0;
+        int forcedAbove = 0;
         for (RunStack.Contact contact : stack.contactsOf(run)) {
             boolean above = contact.below() == run;
+            forcedAbove += above ? contact.forced() : 0;
+            forcedBelow += above ? 0 : contact.forced();
             Pattern other = pattern(above ? contact.above() : contact.below());
             long offset = above ? contact.offset() : -contact.offset();
             neighbours.add(List.of(other, offset));
@@ -167,9 +174,9 @@ final class StackLayout {
             return false;
         }
         int cuts = pattern(run).cuts();
-        boolean grown = add(pool, pool.price(all, violations, cuts));
-        grown |= add(pool, pool.price(lower, 0, cuts));
-        return grown | add(pool, pool.price(upper, 0, cuts));
+        boolean grown = add(pool, pool.price(all, forcedBelow + forcedAbove, violations, cuts, PatternPool.MOST_CUTS));
+        grown |= add(pool, pool.price(lower, forcedBelow, forcedBelow, cuts, PARTNER_CUTS));
+        return grown | add(pool, pool.price(upper, forcedAbove, forcedAbove, cuts, PARTNER_CUTS));
     }
 
     private static boolean add(PatternPool pool, Optional<Pattern> pattern) {

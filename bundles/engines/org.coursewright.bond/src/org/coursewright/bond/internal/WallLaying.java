@@ -29,7 +29,7 @@ final class WallLaying {
         List<Pattern> patterns = new StackLayout(stack, progress).lay();
         int cuts = patterns.stream().mapToInt(Pattern::cuts).sum();
         int violations = violations(patterns);
-        boolean optimal = violations == 0 && cuts == stack.leastCuts();
+        boolean optimal = violations == stack.leastViolations() && cuts == stack.leastCuts();
         return new WallLayout(wall.mark(), courses(patterns), cuts, violations, unfillable(), optimal,
                 stack.leastCuts());
     }
