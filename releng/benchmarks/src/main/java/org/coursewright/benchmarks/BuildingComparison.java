@@ -1,0 +1,81 @@
+package org.coursewright.benchmarks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.coursewright.benchmarks.oracle.GeneralModel;
+import org.coursewright.benchmarks.oracle.Handing;
+import org.coursewright.benchmarks.oracle.LayoutVerifier;
+import org.coursewright.benchmarks.oracle.ModelAnswer;
+import org.coursewright.benchmarks.oracle.Score;
+import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.BondResult;
+import org.coursewright.bond.WallFace;
+
+/**
+ * One building laid by the engine and by a reference solver.
+ *
+ * @param name says how to draw it again
+ * @param walls its walls, one by one
+ * @param engineSeconds time the engine took (s)
+ * @param faults what the verifier finds wrong in the engine's layout
+ * @param bestHanding the proven score of the best handing, or empty if not every handing could be proven
+ */
+record BuildingComparison(String name, List<WallComparison> walls, double engineSeconds, List<String> faults,
+        Optional<Score> bestHanding) {
+
+    /**
+     * Lays a building twice.
+     *
+     * @param limit most time for the reference solver on a wall (s)
+     */
+    static BuildingComparison of(String name, BondRequest request, double limit) {
+        Engine.Timed timed = Engine.timed(request, 3);
+        BondResult result = timed.result();
+        List<String> faults = LayoutVerifier.faults(request, result);
+        Handing chosen = Handing.of(request.meetings(), result.throughOnOdd());
+        List<WallComparison> walls = new ArrayList<>();
+        for (int index = 0; index < request.walls().size(); index++) {
+            WallFace wall = request.walls().get(index);
+            walls.add(WallComparison.of(wall, chosen, result.walls().get(index),
+                    GeneralModel.lay(wall, chosen, limit)));
+        }
+        return new BuildingComparison(name, walls, timed.seconds(), faults,
+                bestHanding(request, chosen, walls, limit));
+    }
+
+    private static Optional<Score> bestHanding(BondRequest request, Handing chosen, List<WallComparison> walls,
+            double limit) {
+        Optional<Score> best = total(walls.stream().map(WallComparison::reference).toList());
+        List<Handing> others = Handing.all(request.meetings()).stream().filter(handing -> !handing.equals(chosen))
+                .toList();
+        for (Handing handing : others) {
+            best = best.flatMap(known -> total(request, handing, limit)
+                    .map(other -> other.compareTo(known) < 0 ? other : known));
+        }
+        return best;
+    }
+
+    private static Optional<Score> total(BondRequest request, Handing handing, double limit) {
+        return total(request.walls().stream().map(wall -> GeneralModel.lay(wall, handing, limit)).toList());
+    }
+
+    private static Optional<Score> total(List<ModelAnswer> answers) {
+        if (!answers.stream().allMatch(ModelAnswer::proven)) {
+            return Optional.empty();
+        }
+        return answers.stream().map(answer -> answer.score().orElseThrow()).reduce(Score::plus);
+    }
+
+    Score engineScore() {
+        return walls.stream().map(WallComparison::score).reduce(Score.NONE, Score::plus);
+    }
+
+    /** @return time of the reference solver over the engine's, or empty if their layouts are not equal and proven */
+    Optional<Double> ratio() {
+        boolean equal = walls.stream().allMatch(wall -> wall.reference().proven() && wall.order() == 0);
+        double seconds = walls.stream().mapToDouble(wall -> wall.reference().seconds()).sum();
+        return equal ? Optional.of(seconds / engineSeconds) : Optional.empty();
+    }
+}

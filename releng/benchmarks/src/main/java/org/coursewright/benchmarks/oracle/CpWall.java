@@ -1,0 +1,77 @@
+package org.coursewright.benchmarks.oracle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.coursewright.bond.WallFace;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+
+/** The constraint model of one wall: its runs, the laps between them, and the objective. */
+final class CpWall {
+
+    private final CpModel model = new CpModel();
+    private final List<CpRun> runs = new ArrayList<>();
+    private final CpLaps laps;
+    private long priceOfViolation = 1;
+
+    /** @param options for every stretch the piece counts to choose from */
+    CpWall(WallFace wall, Map<Stretch, List<Integer>> options) {
+        CpScale scale = CpScale.of(wall, options.keySet());
+        options.forEach((stretch, counts) -> runs.add(new CpRun(model, scale, stretch, counts)));
+        laps = new CpLaps(model, scale.inGrid(wall.rule().leastLap().units()));
+        for (CpRun lower : runs) {
+            runs.stream().filter(upper -> upper.stretch().course() == lower.stretch().course() + 1)
+                    .forEach(upper -> laps.keep(lower, upper));
+        }
+        minimise();
+    }
+
+    /** One violation costs more than all pieces cut. */
+    private void minimise() {
+        LinearExprBuilder cost = LinearExpr.newBuilder();
+        for (CpRun run : runs) {
+            priceOfViolation += run.mostPieces();
+            run.cuts().forEach(cut -> cost.addTerm(cut, 1));
+        }
+        for (BoolVar violation : laps.violations()) {
+            cost.addTerm(violation, priceOfViolation);
+        }
+        model.minimize(cost);
+    }
+
+    /** @param seconds most time to take; @param hint where to begin */
+    CpAnswer solve(double seconds, Optional<CpAnswer> hint) {
+        hint.flatMap(CpAnswer::runs).ifPresent(this::hint);
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(1).setRandomSeed(1);
+        CpSolverStatus status = solver.solve(model);
+        boolean proven = status == CpSolverStatus.OPTIMAL;
+        if (!proven && status != CpSolverStatus.FEASIBLE) {
+            return new CpAnswer(Optional.empty(), 0, 0, false, status == CpSolverStatus.UNKNOWN, 0, 0);
+        }
+        int violations = count(solver, laps.violations());
+        int cuts = runs.stream().mapToInt(run -> count(solver, run.cuts())).sum();
+        List<LaidStretch> laid = runs.stream().map(run -> run.laid(solver)).toList();
+        long bound = (long) Math.ceil(solver.bestObjectiveBound() - 1e-6);
+        return new CpAnswer(Optional.of(laid), violations, cuts, proven, !proven, (int) (bound / priceOfViolation),
+                (int) (bound % priceOfViolation));
+    }
+
+    private void hint(List<LaidStretch> laid) {
+        for (int index = 0; index < runs.size(); index++) {
+            runs.get(index).hint(model, laid.get(index).pieces());
+        }
+    }
+
+    private static int count(CpSolver solver, List<BoolVar> literals) {
+        return (int) literals.stream().filter(solver::booleanValue).count();
+    }
+}

@@ -1,0 +1,121 @@
+package org.coursewright.benchmarks.oracle;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+import org.coursewright.bond.UnfillableRun;
+import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
+
+import com.google.ortools.Loader;
+
+/**
+ * Lays one wall with a general-purpose constraint solver (CP-SAT), its corners handed as given.
+ *
+ * <p>The model is the definition itself: every piece is a variable, so is the number of pieces of every run; laps are
+ * compared exactly by cross-multiplication. It is solved first with the piece counts that need fewest cuts and one cut
+ * more, then with every count that could still be better, so that what it calls proven is.
+ */
+public final class GeneralModel {
+
+    static {
+        Loader.loadNativeLibraries();
+    }
+
+    private final WallFace wall;
+    private final List<Stretch> fillable;
+    private final List<UnfillableRun> unfillable;
+    private final List<TreeMap<Integer, Integer>> leastCuts;
+    private final int forced;
+    private final double limit;
+    private final long started = System.nanoTime();
+
+    private GeneralModel(WallFace wall, Handing handing, double limit) {
+        LeastCuts least = new LeastCuts(wall);
+        List<Stretch> stretches = Stretches.of(wall, handing);
+        this.wall = wall;
+        this.limit = limit;
+        this.fillable = stretches.stream().filter(stretch -> least.fewest(stretch).isPresent()).toList();
+        this.unfillable = stretches.stream().filter(stretch -> least.fewest(stretch).isEmpty()).map(this::unfilled)
+                .toList();
+        this.forced = ForcedViolations.count(fillable, wall.rule());
+        this.leastCuts = fillable.stream().map(least::byPieces).toList();
+    }
+
+    private UnfillableRun unfilled(Stretch stretch) {
+        return new UnfillableRun(wall.courses().get(stretch.course()).number(), LaidStretch.length(stretch.from()),
+                LaidStretch.length(stretch.to()), stretch.start(), stretch.end(), "Nothing fills it.");
+    }
+
+    /**
+     * Lays a wall.
+     *
+     * @param limit most time to take (s)
+     * @return the best layout found and how far it is proven
+     */
+    public static ModelAnswer lay(WallFace wall, Handing handing, double limit) {
+        return new GeneralModel(wall, handing, limit).lay();
+    }
+
+    private ModelAnswer lay() {
+        CpAnswer first = new CpWall(wall, options(1)).solve(remaining(), Optional.empty());
+        int slack = first.slackToProve(forced, leastCutsOfAll());
+        if (slack <= 1) {
+            return answer(first, first.isProven(), bound(first));
+        }
+        if (first.isOutOfTime()) {
+            return answer(first, false, weakBound());
+        }
+        CpAnswer second = new CpWall(wall, options(slack)).solve(remaining(), Optional.of(first));
+        CpAnswer best = second.isBetterThan(first) ? second : first;
+        return answer(best, second.isProven(), bound(second));
+    }
+
+    /** Every stretch with the piece counts that need at most {@code slack} cuts more than its best. */
+    private Map<Stretch, List<Integer>> options(int slack) {
+        Map<Stretch, List<Integer>> options = new LinkedHashMap<>();
+        for (int index = 0; index < fillable.size(); index++) {
+            TreeMap<Integer, Integer> cuts = leastCuts.get(index);
+            int fewest = fewest(cuts);
+            options.put(fillable.get(index),
+                    cuts.keySet().stream().filter(pieces -> cuts.get(pieces) - fewest <= slack).toList());
+        }
+        return options;
+    }
+
+    private static int fewest(TreeMap<Integer, Integer> cuts) {
+        return cuts.values().stream().mapToInt(Integer::intValue).min().orElseThrow();
+    }
+
+    private int leastCutsOfAll() {
+        return leastCuts.stream().mapToInt(GeneralModel::fewest).sum();
+    }
+
+    private double seconds() {
+        return (System.nanoTime() - started) / 1e9;
+    }
+
+    private double remaining() {
+        return Math.max(0.1, limit - seconds());
+    }
+
+    private Score weakBound() {
+        return new Score(unfillable.size(), forced, leastCutsOfAll());
+    }
+
+    /** What a model says that holds every layout better than the best one known. */
+    private Score bound(CpAnswer complete) {
+        Score said = new Score(unfillable.size(), complete.leastViolations(), complete.leastCuts());
+        return said.compareTo(weakBound()) > 0 ? said : weakBound();
+    }
+
+    private ModelAnswer answer(CpAnswer best, boolean proven, Score bound) {
+        Optional<WallLayout> layout = best.runs().map(runs -> LaidStretch.layout(wall, runs, unfillable));
+        Optional<Score> score = layout.map(laid -> LaidWall.of(laid).score(wall.rule().leastLap().units()));
+        boolean isProven = proven && score.isPresent();
+        return new ModelAnswer(layout, score, isProven, isProven ? score.get() : bound, seconds());
+    }
+}
