@@ -68,6 +68,29 @@ record BuildingComparison(String name, List<WallComparison> walls, double engine
         return answers.stream().map(answer -> answer.score().orElseThrow()).reduce(Score::plus);
     }
 
+    /** @return what is wrong with the engine's layout or not as good as it could be, a line each */
+    List<String> findings() {
+        List<String> findings = new ArrayList<>();
+        faults.stream().limit(2).forEach(fault -> findings.add("%s FAULT %s".formatted(name, fault)));
+        for (WallComparison wall : walls) {
+            wall.refutation().ifPresent(claim -> findings.add("%s REFUTED %s".formatted(name, claim)));
+            if (wall.order() > 0) {
+                findings.add("%s WORSE %s laid with %s, but %s exists.".formatted(name, wall.wall().mark(),
+                        wall.score(), wall.reference().score().orElseThrow()));
+            }
+        }
+        if (isHandingWorse()) {
+            findings.add("%s HANDING %s in all, but %s exists with other handing.".formatted(name, engineScore(),
+                    bestHanding.orElseThrow()));
+        }
+        return findings;
+    }
+
+    /** Whether every wall is laid as well as it can be and another handing would still be better. */
+    boolean isHandingWorse() {
+        return walls.stream().allMatch(wall -> wall.order() <= 0) && bestHanding.isPresent() && bestHanding.get().compareTo(engineScore()) < 0;
+    }
+
     Score engineScore() {
         return walls.stream().map(WallComparison::score).reduce(Score.NONE, Score::plus);
     }

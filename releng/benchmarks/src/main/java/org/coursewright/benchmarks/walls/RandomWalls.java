@@ -41,7 +41,7 @@ public final class RandomWalls {
 
     private WallDraft wall(int number) {
         UnitType unit = UnitType.HOSTILE.get(random.nextInt(UnitType.HOSTILE.size()));
-        WallDraft wall = new WallDraft("W" + number, unit, between(8 * FOOT, 80 * FOOT), between(8, 30));
+        WallDraft wall = new WallDraft("W" + number, unit, ratio(8 * FOOT, 80 * FOOT), ratio(8, 30));
         wall.levelOfFirst(between(1, 2));
         pierce(wall, random.nextInt(6));
         building.add(wall);
@@ -50,6 +50,11 @@ public final class RandomWalls {
 
     private int between(int least, int most) {
         return least + random.nextInt(most - least + 1);
+    }
+
+    /** As many between 8 and 16 as between 40 and 80: buildings have more short walls than long ones. */
+    private int ratio(int least, int most) {
+        return (int) Math.round(least * Math.pow((double) most / least, random.nextDouble()));
     }
 
     /** Each opening somewhere in its own share of the wall, piers left between. */

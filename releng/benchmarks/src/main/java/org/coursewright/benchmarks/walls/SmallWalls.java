@@ -62,13 +62,13 @@ public final class SmallWalls {
             case BEAM -> wall.obstruct(Obstacle.Kind.BEAM, between(0, wall.length / 2), wall.length,
                     wall.courseCount - 1, wall.courseCount - 1);
             case CORNER -> building.corner(wall, wall("B", unit));
-            case TEE -> building.tee(wall("B", unit), wall, between(40, wall.length - 80));
+            case TEE -> building.tee(wall("B", unit), wall, between(16, wall.length - 72));
         }
     }
 
     private WallDraft wall(String mark, UnitType unit) {
-        WallDraft wall = new WallDraft(mark, unit, unit.face() * between(6, 18) / 4 + between(0, 7) + 80,
-                between(3, 6));
+        WallDraft wall = new WallDraft(mark, unit, unit.face() * between(4, 14) / 4 + between(0, 7) + 80,
+                between(3, 5));
         building.add(wall);
         return wall;
     }

@@ -1,0 +1,45 @@
+#!/bin/bash
+# Measures the bond engine. Compiles the engines' sources and the benchmarks, then runs one of
+#
+#   releng/benchmarks/run.sh compare [BUILDINGS SEED SECONDS]   small buildings against a general-purpose solver
+#   releng/benchmarks/run.sh scale [SEED]                       time and memory for 5, 20, 60 and 200 walls
+#   releng/benchmarks/run.sh coordinated                        sixty walls on the module
+#   releng/benchmarks/run.sh jmh [JMH OPTIONS]                  JMH benchmarks; the result goes to docs/benchmarks
+#
+# Reports go to docs/benchmarks, or to the folder named by REPORTS. Exit status 1: the engine is refuted by an oracle.
+# MVN  the Maven to use; the one that releng/setup.sh fetches if not set
+set -euo pipefail
+here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
+root=$(cd "$here/../.." && pwd)
+reports=${REPORTS:-$root/docs/benchmarks}
+mvn=${MVN:-$(ls "$root"/.mvn-dist/apache-maven-*/bin/mvn 2>/dev/null || echo mvn)}
+target=$here/target
+
+compile() {
+  local path=$target/classpath.txt
+  if ! [ "$path" -nt "$here/pom.xml" ]; then
+    "$mvn" -q -B -ntp ${MAVEN_REPO_LOCAL:+-Dmaven.repo.local="$MAVEN_REPO_LOCAL"} -f "$here/pom.xml" \
+      dependency:build-classpath -Dmdep.outputFile="$path"
+  fi
+  rm -rf "$target/classes"
+  mkdir -p "$target/classes" "$reports"
+  find "$root"/bundles/engines/org.coursewright.{measure,bond}/src "$here/src" -name '*.java' >"$target/sources.txt"
+  javac --release 17 -Xlint:all,-processing -d "$target/classes" -cp "$(cat "$path")" @"$target/sources.txt"
+  classpath=$target/classes:$(cat "$path")
+}
+
+main() {
+  local program=org.coursewright.benchmarks.$1
+  shift
+  java -Xmx256m -XX:+UseSerialGC -cp "$classpath" "$program" "$@"
+}
+
+command=${1:-}
+shift || true
+case $command in
+  compare) compile && main Comparison "${1:-360}" "${2:-1}" "${3:-5}" "$reports/bond-comparison.md" ;;
+  scale) compile && main Scale "${1:-1}" "$reports" ;;
+  coordinated) compile && main Coordinated "$reports/bond-coordinated.md" ;;
+  jmh) compile && java -cp "$classpath" org.openjdk.jmh.Main -rff "$reports/bond-jmh.json" -rf json "$@" ;;
+  *) sed -n '2,/^set/{/^#/s/^# \{0,1\}//p}' "${BASH_SOURCE[0]}"; exit 2 ;;
+esac

@@ -1,0 +1,2 @@
+/** JMH benchmarks of the bond engine. */
+package org.coursewright.benchmarks.jmh;

@@ -1,0 +1,90 @@
+package org.coursewright.benchmarks.walls;
+
+import static org.coursewright.benchmarks.walls.UnitType.quarters;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.BondResult;
+import org.coursewright.bond.Meeting;
+import org.coursewright.bond.Obstacle;
+import org.coursewright.bond.WallEnd;
+import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
+import org.coursewright.measure.Length;
+
+/** Walls of a building as they have to be laid again when one of their openings is moved a little. */
+public final class MovedOpenings {
+
+    private static final int MOST_UNITS = 800;
+    private static final int STEPS = 8;
+
+    private MovedOpenings() {
+    }
+
+    /**
+     * Moves the first opening of every wall of at most 800 units, with its lintel, by 1/4 to 2 in.
+     *
+     * @param result the building's layout, whose handing is kept
+     * @return for every move the wall alone and its meetings decided
+     */
+    public static List<BondRequest> of(BondRequest building, BondResult result) {
+        List<BondRequest> moves = new ArrayList<>();
+        for (int index = 0; index < building.walls().size(); index++) {
+            WallFace wall = building.walls().get(index);
+            if (units(result.walls().get(index)) <= MOST_UNITS && opening(wall).isPresent()) {
+                for (int step = 1; step <= STEPS; step++) {
+                    moves.add(new BondRequest(List.of(moved(wall, quarters(step))),
+                            decided(building, result, wall)));
+                }
+            }
+        }
+        return moves;
+    }
+
+    private static int units(WallLayout wall) {
+        return wall.courses().stream().flatMap(course -> course.runs().stream()).mapToInt(run -> run.pieces().size())
+                .sum();
+    }
+
+    private static Optional<Obstacle> opening(WallFace wall) {
+        return wall.obstacles().stream().filter(obstacle -> obstacle.kind() == Obstacle.Kind.OPENING).findFirst();
+    }
+
+    private static WallFace moved(WallFace wall, Length by) {
+        int first = wall.obstacles().indexOf(opening(wall).orElseThrow());
+        List<Obstacle> obstacles = new ArrayList<>(wall.obstacles());
+        obstacles.set(first, moved(obstacles.get(first), by));
+        if (first + 1 < obstacles.size() && obstacles.get(first + 1).kind() == Obstacle.Kind.LINTEL) {
+            obstacles.set(first + 1, moved(obstacles.get(first + 1), by));
+        }
+        return new WallFace(wall.mark(), wall.length(), wall.stock(), wall.rule(), wall.courses(), wall.start(),
+                wall.end(), obstacles);
+    }
+
+    private static Obstacle moved(Obstacle obstacle, Length by) {
+        return new Obstacle(obstacle.kind(), obstacle.mark(), obstacle.from().plus(by), obstacle.to().plus(by),
+                obstacle.firstCourse(), obstacle.lastCourse(), obstacle.meeting());
+    }
+
+    private static List<Meeting> decided(BondRequest building, BondResult result, WallFace wall) {
+        Set<String> used = new HashSet<>();
+        wall.obstacles().forEach(obstacle -> obstacle.meeting().ifPresent(used::add));
+        List.of(wall.start(), wall.end()).forEach(end -> meeting(end).ifPresent(used::add));
+        return building.meetings().stream().filter(meeting -> used.contains(meeting.id()))
+                .map(meeting -> new Meeting(meeting.id(), meeting.kind(), meeting.walls(),
+                        Optional.of(result.throughOnOdd().get(meeting.id()))))
+                .toList();
+    }
+
+    private static Optional<String> meeting(WallEnd end) {
+        if (end instanceof WallEnd.Corner corner) {
+            return Optional.of(corner.meeting());
+        }
+        return end instanceof WallEnd.Bonded bonded ? Optional.of(bonded.meeting()) : Optional.empty();
+    }
+}
