@@ -37,7 +37,7 @@ main() {
 command=${1:-}
 shift || true
 case $command in
-  compare) compile && main Comparison "${1:-360}" "${2:-1}" "${3:-5}" "$reports/bond-comparison.md" ;;
+  compare) compile && main Comparison "${1:-480}" "${2:-1}" "${3:-5}" "$reports/bond-comparison.md" ;;
   scale) compile && main Scale "${1:-1}" "$reports" ;;
   coordinated) compile && main Coordinated "$reports/bond-coordinated.md" ;;
   jmh) compile && java -cp "$classpath" org.openjdk.jmh.Main -rff "$reports/bond-jmh.json" -rf json "$@" ;;

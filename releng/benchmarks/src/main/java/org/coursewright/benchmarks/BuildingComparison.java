@@ -88,7 +88,8 @@ record BuildingComparison(String name, List<WallComparison> walls, double engine
 
     /** Whether every wall is laid as well as it can be and another handing would still be better. */
     boolean isHandingWorse() {
-        return walls.stream().allMatch(wall -> wall.order() <= 0) && bestHanding.isPresent() && bestHanding.get().compareTo(engineScore()) < 0;
+        return walls.stream().allMatch(wall -> wall.order() <= 0) && bestHanding.isPresent()
+                && bestHanding.get().compareTo(engineScore()) < 0;
     }
 
     Score engineScore() {

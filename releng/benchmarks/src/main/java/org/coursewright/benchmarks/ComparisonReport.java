@@ -65,15 +65,17 @@ final class ComparisonReport {
                 | solver's time over engine's at equal, proven result: compared | %d |
                 | … median | %s |
                 | … worst | %s |
-                %s""".formatted(RunOn.today(), arguments, RunOn.machine(), walls.size(), proven(0) + proven(1),
-                proven(0), proven(1), count(wall -> !wall.reference().proven()), unproven(-1), unproven(0),
-                unproven(1), count(wall -> wall.engine().optimal()),
-                count(wall -> wall.refutation().isPresent()), buildings.size(),
-                buildings.stream().filter(building -> !building.faults().isEmpty()).count(),
-                buildings.stream().filter(building -> building.walls().size() > 1)
-                        .filter(building -> building.bestHanding().isPresent()).count(),
-                buildings.stream().filter(BuildingComparison::isHandingWorse).count(), ratios().size(), ratio(0.5),
-                ratio(0), findings());
+                %s"""
+                .formatted(RunOn.today(), arguments, RunOn.machine(), walls.size(), proven(0) + proven(1),
+                        proven(0), proven(1), count(wall -> !wall.reference().proven()), unproven(-1), unproven(0),
+                        unproven(1), count(wall -> wall.engine().optimal()),
+                        count(wall -> wall.refutation().isPresent()), buildings.size(),
+                        buildings.stream().filter(building -> !building.faults().isEmpty()).count(),
+                        buildings.stream().filter(building -> building.walls().size() > 1)
+                                .filter(building -> building.bestHanding().isPresent()).count(),
+                        buildings.stream().filter(BuildingComparison::isHandingWorse).count(), ratios().size(),
+                        ratio(0.5),
+                        ratio(0), findings());
     }
 
     private long proven(int order) {
@@ -90,7 +92,8 @@ final class ComparisonReport {
 
     private String ratio(double share) {
         List<Double> ratios = ratios();
-        return ratios.isEmpty() ? "none"
+        return ratios.isEmpty()
+                ? "none"
                 : String.format(Locale.ROOT, "%.0f", ratios.get((int) (share * (ratios.size() - 1))));
     }
 

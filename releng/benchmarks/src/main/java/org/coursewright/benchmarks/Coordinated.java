@@ -35,30 +35,32 @@ public final class Coordinated {
 
     private static String text(Engine.Timed timed, int faults) {
         List<WallLayout> walls = timed.result().walls();
-        return String.format(Locale.ROOT, """
-                # Bond engine: sixty walls planned on the module
+        return String.format(Locale.ROOT,
+                """
+                        # Bond engine: sixty walls planned on the module
 
-                Fifteen rooms of four walls with openings (`CoordinatedBuilding`): units of 14 by 10 in, closers of 10 in in
-                stock, wall lengths and jambs on the module. Handed alternately, every course but those about a
-                lintel closes without a cut.
+                        Fifteen rooms of four walls with openings (`CoordinatedBuilding`): units of 14 by 10 in, closers of 10 in in
+                        stock, wall lengths and jambs on the module. Handed alternately, every course but those about a
+                        lintel closes without a cut.
 
-                Made %s by
+                        Made %s by
 
-                    releng/benchmarks/run.sh coordinated
+                            releng/benchmarks/run.sh coordinated
 
-                %s
+                        %s
 
-                | | |
-                | --- | ---: |
-                | walls | %d |
-                | called optimal | %d |
-                | without a cut | %d |
-                | cut pieces | %d |
-                | lap violations | %d |
-                | runs unfilled | %d |
-                | time (s) | %.2f |
-                | faults found by the verifier | %d |
-                """, RunOn.today(), RunOn.machine(), walls.size(),
+                        | | |
+                        | --- | ---: |
+                        | walls | %d |
+                        | called optimal | %d |
+                        | without a cut | %d |
+                        | cut pieces | %d |
+                        | lap violations | %d |
+                        | runs unfilled | %d |
+                        | time (s) | %.2f |
+                        | faults found by the verifier | %d |
+                        """,
+                RunOn.today(), RunOn.machine(), walls.size(),
                 walls.stream().filter(WallLayout::optimal).count(),
                 walls.stream().filter(wall -> wall.cutPieces() == 0).count(),
                 walls.stream().mapToInt(WallLayout::cutPieces).sum(),

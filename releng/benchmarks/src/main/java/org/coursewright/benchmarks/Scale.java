@@ -17,7 +17,7 @@ import org.coursewright.bond.BondRequest;
  */
 public final class Scale {
 
-    private static final int[] SIZES = { 5, 20, 60, 200 };
+    private static final int[] SIZES = {5, 20, 60, 200};
     private static final PrintStream OUT = System.out;
 
     private Scale() {

@@ -35,8 +35,9 @@ final class ScaleReport {
                 %s
 
                 ![Time by number of walls](bond-scale.svg)
-                """.formatted(RunOn.today(), seed, RunOn.machine(),
-                points.stream().map(ScaleReport::row).collect(Collectors.joining("\n")));
+                """
+                .formatted(RunOn.today(), seed, RunOn.machine(),
+                        points.stream().map(ScaleReport::row).collect(Collectors.joining("\n")));
     }
 
     private static String row(ScalePoint point) {

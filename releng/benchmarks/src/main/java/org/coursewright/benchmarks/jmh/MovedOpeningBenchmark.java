@@ -28,7 +28,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 3, time = 5)
 @Measurement(iterations = 5, time = 5)
-@Fork(value = 1, jvmArgs = { "-Xmx256m", "-XX:+UseSerialGC" })
+@Fork(value = 1, jvmArgs = {"-Xmx256m", "-XX:+UseSerialGC"})
 public class MovedOpeningBenchmark {
 
     private final BondSolver solver = BondSolver.standard();

@@ -75,7 +75,7 @@ final class CpFilling {
     }
 
     private Literal[] whole(BoolVar cut) {
-        return new Literal[] { chosen, cut.not() };
+        return new Literal[]{chosen, cut.not()};
     }
 
     /** Where so many pieces and joints from the start of the run end. */

@@ -42,17 +42,20 @@ final class CpLaps {
         violations.add(violated);
         boolean before = one.canBeBefore(other, lap);
         boolean after = other.canBeBefore(one, lap);
-        Literal first = before && after ? model.newBoolVar("first") : before ? model.trueLiteral()
-                : model.falseLiteral();
+        Literal first = before && after
+                ? model.newBoolVar("first")
+                : before
+                        ? model.trueLiteral()
+                        : model.falseLiteral();
         if (!before && !after) {
-            model.addBoolOr(new Literal[] { violated, one.chosen().not(), other.chosen().not() });
+            model.addBoolOr(new Literal[]{violated, one.chosen().not(), other.chosen().not()});
             return;
         }
         if (before) {
-            follow(one, other, new Literal[] { one.chosen(), other.chosen(), violated.not(), first });
+            follow(one, other, new Literal[]{one.chosen(), other.chosen(), violated.not(), first});
         }
         if (after) {
-            follow(other, one, new Literal[] { one.chosen(), other.chosen(), violated.not(), first.not() });
+            follow(other, one, new Literal[]{one.chosen(), other.chosen(), violated.not(), first.not()});
         }
     }
 

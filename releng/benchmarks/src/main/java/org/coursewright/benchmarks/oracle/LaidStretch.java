@@ -40,7 +40,8 @@ record LaidStretch(Stretch stretch, List<Long> pieces) {
     private Run run(WallFace wall) {
         int joints = stretch.joints(pieces.size());
         long rest = stretch.length() - pieces.stream().mapToLong(Long::longValue).sum();
-        Optional<LengthRatio> joint = joints == 0 ? Optional.empty()
+        Optional<LengthRatio> joint = joints == 0
+                ? Optional.empty()
                 : Optional.of(new LengthRatio(length(rest), joints));
         Run plain = new Run(length(stretch.from()), length(stretch.to()), stretch.start(), stretch.end(), joint,
                 joints, pieces.stream().map(piece -> new Piece(length(piece), Piece.Kind.WHOLE)).toList());

@@ -110,7 +110,8 @@ public final class Stretches {
     /** Where the course ends, measured inwards from the wall's outer end, if nothing is raked. */
     private Edge level(WallEnd end, Course course) {
         if (end instanceof WallEnd.Corner corner) {
-            return handing.runsThrough(corner.meeting(), wall.mark(), course) ? new Edge(0, RunEnd.FACE)
+            return handing.runsThrough(corner.meeting(), wall.mark(), course)
+                    ? new Edge(0, RunEnd.FACE)
                     : new Edge(corner.setback().units(), RunEnd.JOINT);
         }
         if (end instanceof WallEnd.Bonded bonded) {

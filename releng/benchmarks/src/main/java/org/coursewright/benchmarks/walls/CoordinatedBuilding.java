@@ -38,7 +38,7 @@ public final class CoordinatedBuilding {
 
     private void room(int number) {
         int courses = 24 + random.nextInt(5);
-        int[] modules = { 8 + random.nextInt(20), 8 + random.nextInt(12) };
+        int[] modules = {8 + random.nextInt(20), 8 + random.nextInt(12)};
         List<WallDraft> walls = new ArrayList<>();
         for (int side = 0; side < 4; side++) {
             WallDraft wall = new WallDraft("R%02d-%d".formatted(number, side + 1), UnitType.CLOSERS_14,
