@@ -24,9 +24,23 @@ plan() {
   fi
 }
 
+# What the plan follows from; while it is the same, so is the plan.
+plan_basis() { sha256sum <"$demo" && product_files; }
+
+plan_is_current() {
+  local file
+  for file in check.txt describe.txt lay.txt lay.json; do
+    [ -s "$out/$file" ] || return 1
+  done
+  [ -f "$out/plan-basis" ] && [ "$(cat "$out/plan-basis")" = "$(plan_basis)" ]
+}
+
 plan_demo() {
   local jobs=() job status=0
+  ! plan_is_current || return 0
   mkdir -p "$out"
+  rm -f "$out/plan-basis"
+  say "Planning the demo building …"
   plan check.txt check "$demo" & jobs+=($!)
   plan describe.txt describe "$demo" & jobs+=($!)
   plan lay.txt lay "$demo" & jobs+=($!)
@@ -35,27 +49,34 @@ plan_demo() {
     wait "$job" || status=$?
   done
   [ "$status" = 0 ] || exit "$status"
+  plan_basis >"$out/plan-basis"
 }
+
+# excerpt FILE LINES: the first lines of a result, cut to the width of a screen.
+excerpt() { sed -n "1,$2p" "$out/$1" | cut -c 1-110 | sed 's/^/  /'; }
 
 summary() {
   cat <<EOF
 
-The demo building is planned: a community clinic, from releng/demo/.
+The demo building is planned: a small community clinic, from releng/demo/.
 
-$(head -n 3 "$out/describe.txt")
+In outline
+$(excerpt describe.txt 2)
 
-Findings (check):
-$(head -n 6 "$out/check.txt")
+Layout, wall by wall
+$(excerpt lay.txt 40)
 
-Layout (lay):
-$(tail -n 6 "$out/lay.txt")
+Findings, the gravest first
+$(sed -n '2,5p' "$out/check.txt" | cut -c 1-110 | sed 's/^/  /')
 
 Where to look next
-  out/describe.txt   the building in outline       out/check.txt   all findings
-  out/lay.txt        every course of every wall    out/lay.json    the same for other programs
-  releng/run.sh workbench                          opens the clinic in a window
-  releng/run.sh help                               the headless commands
-  README.md                                        what it does and what it does not do
+  out/describe.txt   storeys, walls, openings      out/check.txt   all findings
+  out/lay.txt        the layout above              out/lay.json    every run and piece, for other programs
+  releng/run.sh lay releng/demo/clinic.coursewright --wall W1      the courses of one wall
+  releng/run.sh workbench                                          the clinic in a window
+  releng/run.sh help                                               all headless commands
+
+This is a plan, not structural design; README.md says what to heed before you build from it.
 EOF
 }
 
