@@ -80,17 +80,27 @@ This is a plan, not structural design; README.md says what to heed before you bu
 EOF
 }
 
+names_project() {
+  local argument
+  for argument; do
+    case $argument in
+      -project | *.coursewright) return 0 ;;
+    esac
+  done
+  return 1
+}
+
 open_workbench() {
   if [ -z "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
     say "There is no screen here (DISPLAY is not set). To try the window without one:"
     say "  apt-get install xvfb xauth && xvfb-run -a releng/run.sh workbench"
     exit 2
   fi
-  if [ $# = 0 ]; then
+  if ! names_project "$@"; then
     # a copy, so that what you try out does not change the demo under version control
     mkdir -p "$out"
     [ -e "$out/clinic.coursewright" ] || cp "$demo" "$out/clinic.coursewright"
-    set -- "$out/clinic.coursewright"
+    set -- "$@" "$out/clinic.coursewright"
   fi
   exec "$product/coursewright-workbench" "$@"
 }
