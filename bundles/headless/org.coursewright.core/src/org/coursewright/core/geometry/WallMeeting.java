@@ -10,7 +10,8 @@ import org.coursewright.measure.Length;
  * A point where at least one wall ends, and what else is there.
  *
  * @param kind how the walls meet
- * @param ends what meets; for a tee and a cross first the walls that end against others, then those they end against
+ * @param ends what meets; for a tee and a cross first the walls that end against others, then those they end against; at
+ *        a corner of three the first two make it and the third ends against the first
  * @param x easting of the point
  * @param y northing of the point
  * @param square whether all walls here are in line with or square to each other, to 5 mm in a metre

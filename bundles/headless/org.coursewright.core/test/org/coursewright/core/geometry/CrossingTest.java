@@ -2,6 +2,8 @@ package org.coursewright.core.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+
 import org.coursewright.core.geometry.Crossing.Kind;
 import org.coursewright.measure.Length;
 import org.junit.jupiter.api.Test;
@@ -26,6 +28,17 @@ class CrossingTest {
         Plan plan = new Plan().wall("A", 0, 0, 100, 0, 14).wall("B", 100, 0, 100, 80, 10).wall("C", 50, 0, 50, 80, 10)
                 .wall("D", 100, 0, 200, 0, 10);
         assertThat(plan.network().crossings()).isEmpty();
+    }
+
+    /** 32 units are 0.1 mm, within which an end meets the wall although it is already on its far side. */
+    @Test
+    void anEndATenthOfAMillimetreBeyondTheCentreLineMeetsAndDoesNotCross() {
+        CentreLine bar = new Plan().wall("A", 0, 0, 300, 0, 14).walls().get(0);
+        CentreLine stem = new CentreLine("B", Length.ofInches(50), Length.ofUnits(-32), Length.ofInches(50),
+                Length.ofInches(80), Length.ofInches(10));
+        assertThat(WallNetwork.of(List.of(bar, stem)).crossings()).isEmpty();
+        assertThat(WallNetwork.of(List.of(stem, bar)).crossings()).isEmpty();
+        assertThat(WallNetwork.of(List.of(stem, bar)).nearMisses()).isEmpty();
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+
 import org.coursewright.measure.Length;
 import org.junit.jupiter.api.Test;
 
@@ -68,6 +70,17 @@ class WallFacesTest {
         assertThat(network.faces("C").left()).isEqualTo(Length.ofInches(285));
     }
 
+    /** One inch in 250 off square changes nothing. */
+    @Test
+    void whatCountsAsSquareIsTakenAsExactlySquare() {
+        WallNetwork corner = new Plan().wall("A", 0, 0, 100, 0, 10).wall("B", 0, 0, 1, 250, 14).network();
+        assertThat(corner.faces("A").startExtension()).isEqualTo(Length.ofInches(7));
+        assertThat(corner.faces("B").startExtension()).isEqualTo(Length.ofInches(5));
+        WallNetwork tee = new Plan().wall("A", -100, 0, 100, 0, 10).wall("B", 0, 0, 1, 250, 14).network();
+        assertThat(tee.faces("B").startExtension()).isEqualTo(Length.ofInches(-5));
+        assertThat(tee.faces("B").left()).isEqualTo(tee.faces("B").right());
+    }
+
     /** cos a = 4/5, sin a = 3/5: (14 + 10 x 4/5) / (6/5) = 55/3 in and (10 + 14 x 4/5) / (6/5) = 53/3 in. */
     @Test
     void atASkewCornerOfTwoThicknessesEachGoesToTheOuterCorner() {
@@ -117,6 +130,17 @@ class WallFacesTest {
         assertThat(network.faces("A").outer()).isEqualTo(Length.ofInches(100));
         assertThatThrownBy(() -> network.faces("Z")).isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("There is no wall Z in the network.");
+    }
+
+    @Test
+    void aWallOfOneMillimetreHasNoLengthAndALongerOneHas() {
+        assertThat(WallNetwork.of(List.of(wallOf(320))).leftOut())
+                .containsExactly(new LeftOut("M", LeftOut.Reason.NO_LENGTH));
+        assertThat(WallNetwork.of(List.of(wallOf(321))).faces("M").outer()).isEqualTo(Length.ofUnits(321));
+    }
+
+    private static CentreLine wallOf(long units) {
+        return new CentreLine("M", Length.ZERO, Length.ZERO, Length.ofUnits(units), Length.ZERO, Length.ofInches(10));
     }
 
     private static WallFaces faces(String mark, long... inches) {

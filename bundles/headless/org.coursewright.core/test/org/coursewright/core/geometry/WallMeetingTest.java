@@ -134,6 +134,13 @@ class WallMeetingTest {
     }
 
     @Test
+    void anEndJoinedToAnotherDoesNotAlsoMeetTheSideOfItsWall() {
+        WallMeeting corner = cornerWithGap(-20).meetingAt("B", Place.START);
+        assertThat(corner.kind()).isEqualTo(Kind.CORNER);
+        assertThat(corner.ends()).hasSize(2);
+    }
+
+    @Test
     void thereIsOneMeetingAtAnEndAndNoneAtAWallThatIsNotThere() {
         WallNetwork network = new Plan().wall("A", 0, 0, 100, 0, 14).network();
         assertThatThrownBy(() -> network.meetingAt("A", Place.ALONG)).isInstanceOf(IllegalArgumentException.class);
