@@ -5,6 +5,7 @@ import java.util.Objects;
 
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
+import org.coursewright.bond.WallFace;
 import org.coursewright.core.finding.Finding;
 
 /**
@@ -22,5 +23,10 @@ public record LayoutOutcome(BondRequest request, BondResult result, UnitCount to
         Objects.requireNonNull(result, "result");
         Objects.requireNonNull(totals, "totals");
         findings = List.copyOf(findings);
+    }
+
+    /** @return the walls as they were asked to be laid, in the order of the layouts in the result */
+    public List<WallFace> faces() {
+        return request.walls();
     }
 }
