@@ -37,7 +37,7 @@ final class BuiltInUnits {
     private static Stream<UnitRow> inchSizes() {
         String adobe = "Regional adobe size; from memory, to be verified.";
         return Stream.of(
-                inches(14, 10, 8, "4", Optional.of(BigDecimal.valueOf(30).multiply(MassCell.KILOGRAMS_PER_POUND)),
+                inches(14, 10, 8, "4", Optional.of(MassCell.ofPounds(BigDecimal.valueOf(30))),
                         "Usual adobe size, about 30 lb; from memory of New Mexico Bureau of Mines Bulletins 127 and 159."),
                 inches(14, 10, 7, "3 1/2", Optional.empty(),
                         "Usual size of hydraulically pressed blocks; common practice, no source. The height varies with "

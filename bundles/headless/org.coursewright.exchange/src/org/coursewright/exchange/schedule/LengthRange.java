@@ -1,5 +1,7 @@
 package org.coursewright.exchange.schedule;
 
+import java.math.BigDecimal;
+
 import org.coursewright.measure.Length;
 
 /**
@@ -40,8 +42,11 @@ record LengthRange(Length least, Length most, String words) {
     static final LengthRange PIECE = new LengthRange(Length.ofMillimetres(5), Length.ofMillimetres(2_000),
             "5 mm to 2 m");
 
+    /** By how much joints keep apart. */
+    static final LengthRange LAP = metres(0, 2, "0 to 2 m");
+
     /** What pieces are rounded to. */
-    static final LengthRange CUT_STEP = new LengthRange(Length.ofMillimetresExact(new java.math.BigDecimal("0.1")),
+    static final LengthRange CUT_STEP = new LengthRange(Length.ofMillimetresExact(new BigDecimal("0.1")),
             Length.ofMillimetres(100), "0.1 mm to 100 mm");
 
     /** A saw cut. */

@@ -51,7 +51,7 @@ final class LintelBook {
 
     private LintelType sized(Length depth, Length bearing) {
         return types.computeIfAbsent(new Size("", depth, bearing), size -> made(
-                "Lintel %s x %s".formatted(format.formatExact(depth), format.formatExact(bearing)), size));
+                "%s x %s".formatted(format.formatExact(depth), format.formatExact(bearing)), size));
     }
 
     private LintelType named(OpeningRow opening, String mark, Length course) {

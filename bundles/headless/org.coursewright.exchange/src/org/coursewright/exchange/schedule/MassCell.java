@@ -41,7 +41,16 @@ final class MassCell {
         BigDecimal number = new BigDecimal(mass.group(1));
         String bare = display == DisplayUnit.INCH ? "lb" : "kg";
         boolean pounds = "lb".equals(Optional.ofNullable(mass.group(2)).orElse(bare));
-        BigDecimal exact = (pounds ? number.multiply(KILOGRAMS_PER_POUND) : number).stripTrailingZeros();
-        return exact.scale() < 0 ? exact.setScale(0) : exact;
+        return pounds ? ofPounds(number) : plain(number);
+    }
+
+    /** @return the mass of so many pounds (kg), exactly */
+    static BigDecimal ofPounds(BigDecimal pounds) {
+        return plain(pounds.multiply(KILOGRAMS_PER_POUND));
+    }
+
+    private static BigDecimal plain(BigDecimal kilograms) {
+        BigDecimal stripped = kilograms.stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 }

@@ -69,7 +69,7 @@ final class ProjectAssembly {
         rule.setBedLeast(choice.bed().least());
         rule.setBedNominal(choice.bed().nominal());
         rule.setBedMost(choice.bed().most());
-        rule.setShortestPiece(choice.shortest());
+        choice.shortest().ifPresent(rule::setShortestPiece);
         return rule;
     }
 

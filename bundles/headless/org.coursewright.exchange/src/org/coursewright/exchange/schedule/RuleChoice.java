@@ -14,9 +14,11 @@ import org.coursewright.measure.LengthFormat;
  *        Mexico 14.7.4 NMAC)
  * @param head head joints
  * @param bed bed joints
- * @param shortest shortest piece that may be cut
+ * @param shortest shortest piece that may be cut, or empty for a quarter of each wall's unit as seen, 3 in or 75 mm at
+ *        least (common practice, no source)
  */
-public record RuleChoice(Optional<Length> lap, JointRange head, JointRange bed, Length shortest) {
+public record RuleChoice(Optional<Length> lap, JointRange head, JointRange bed,
+        Optional<Length> shortest) {
 
     public RuleChoice {
         Objects.requireNonNull(lap, "lap");
@@ -26,8 +28,8 @@ public record RuleChoice(Optional<Length> lap, JointRange head, JointRange bed, 
     }
 
     /**
-     * What holds where nobody says otherwise: joints of 3/8, 1/2, 3/4 in or 8, 10, 15 mm and no piece under 3 in or
-     * 75 mm (common practice, no source).
+     * What holds where nobody says otherwise: joints of 3/8, 1/2, 3/4 in or 8, 10, 15 mm (common practice, no
+     * source).
      *
      * @param display whose round numbers are used
      * @return that choice
@@ -35,14 +37,14 @@ public record RuleChoice(Optional<Length> lap, JointRange head, JointRange bed, 
     public static RuleChoice usual(DisplayUnit display) {
         return switch (display) {
             case INCH -> usual(new JointRange(Length.ofInchFraction(3, 8), Length.ofInchFraction(1, 2),
-                    Length.ofInchFraction(3, 4)), Length.ofInches(3));
+                    Length.ofInchFraction(3, 4)));
             case MILLIMETRE -> usual(new JointRange(Length.ofMillimetres(8), Length.ofMillimetres(10),
-                    Length.ofMillimetres(15)), Length.ofMillimetres(75));
+                    Length.ofMillimetres(15)));
         };
     }
 
-    private static RuleChoice usual(JointRange joint, Length shortest) {
-        return new RuleChoice(Optional.empty(), joint, joint, shortest);
+    private static RuleChoice usual(JointRange joint) {
+        return new RuleChoice(Optional.empty(), joint, joint, Optional.empty());
     }
 
     /**

@@ -51,14 +51,14 @@ final class RuleText {
             start += item.length() + 1;
         }
         RuleChoice usual = RuleChoice.usual(format.unit());
-        Optional<Length> lap = values.containsKey(Key.LAP)
-                ? Optional.of(length(values.get(Key.LAP), new LengthRange(Length.ZERO, LengthRange.PIECE.most(),
-                        "0 to 2 m")))
-                : usual.lap();
-        Length shortest = values.containsKey(Key.SHORTEST)
-                ? length(values.get(Key.SHORTEST), LengthRange.PIECE)
-                : usual.shortest();
+        Optional<Length> lap = optional(Key.LAP, LengthRange.LAP);
+        Optional<Length> shortest = optional(Key.SHORTEST, LengthRange.PIECE);
         return new RuleChoice(lap, joint(Key.HEAD, usual.head()), joint(Key.BED, usual.bed()), shortest);
+    }
+
+    private Optional<Length> optional(Key key, LengthRange range) throws RuleTextException {
+        Span value = values.get(key);
+        return value == null ? Optional.empty() : Optional.of(length(value, range));
     }
 
     private void readItem(Span item) throws RuleTextException {

@@ -2,8 +2,10 @@ package org.coursewright.exchange.schedule;
 
 import java.util.Objects;
 
+import org.coursewright.exchange.remark.Place;
 import org.coursewright.exchange.remark.Remarks;
 import org.coursewright.measure.LengthFormat;
+import org.coursewright.model.project.Project;
 
 /** Reads schedules and makes a project of them. Writes nothing. */
 public final class ScheduleImport {
@@ -28,18 +30,20 @@ public final class ScheduleImport {
                 .map(path -> new UnitSchedule(format.unit()).read(path, format, remarks)).orElseGet(Rows::none);
         Rows<WallRow> walls = new WallSchedule().read(files.walls(), format, remarks);
         Rows<OpeningRow> openings = new OpeningSchedule().read(files.openings(), format, remarks);
-        return new Reading(new Units(unitRows), walls, openings, remarks).outcome();
+        return new Reading(files, new Units(unitRows), walls, openings, remarks).outcome();
     }
 
     /** What was read, on its way to an outcome. */
     private final class Reading {
 
+        private final ScheduleFiles files;
         private final Units units;
         private final Rows<WallRow> walls;
         private final Rows<OpeningRow> openings;
         private final Remarks remarks;
 
-        Reading(Units units, Rows<WallRow> walls, Rows<OpeningRow> openings, Remarks remarks) {
+        Reading(ScheduleFiles files, Units units, Rows<WallRow> walls, Rows<OpeningRow> openings, Remarks remarks) {
+            this.files = files;
             this.units = units;
             this.walls = walls;
             this.openings = openings;
@@ -62,8 +66,9 @@ public final class ScheduleImport {
         }
 
         private ImportOutcome made(Plan plan) {
-            ProjectAssembly assembly = new ProjectAssembly(settings, units, plan, remarks);
-            return new ImportOutcome.Imported(assembly.project(walls, openings.sound()), remarks.warnings());
+            Project project = new ProjectAssembly(settings, units, plan, remarks).project(walls, openings.sound());
+            new ModelChecks(Place.of(files.walls().toString()), remarks).noteInvalid(project);
+            return remarks.hasErrors() ? refused() : new ImportOutcome.Imported(project, remarks.warnings());
         }
 
         private ImportOutcome refused() {

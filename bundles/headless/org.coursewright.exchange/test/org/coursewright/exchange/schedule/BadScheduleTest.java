@@ -106,6 +106,12 @@ class BadScheduleTest {
     }
 
     @Test
+    void wallOfMoreUnitsThanCanBeLaidIsRefused() {
+        assertThat(schedules.wallRow("W6,0,100',1500',100',14x10x4,,0,59 m,1").errors()).singleElement().asString()
+                .startsWith("walls.csv: wall W6: ");
+    }
+
+    @Test
     void headUnderARakeIsCheckedAtTheLowerJamb() {
         schedules.walls("""
                 mark,from_x,from_y,to_x,to_y,unit,height,gable

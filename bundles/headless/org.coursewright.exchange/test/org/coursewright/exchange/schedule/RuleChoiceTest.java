@@ -20,7 +20,7 @@ class RuleChoiceTest {
         assertThat(rule.head()).isEqualTo(
                 new JointRange(Length.ofInchFraction(3, 8), Length.ofInchFraction(1, 2), Length.ofInchFraction(3, 4)));
         assertThat(rule.bed().most()).isEqualTo(Length.ofMillimetres(15));
-        assertThat(rule.shortest()).isEqualTo(Length.ofInches(4));
+        assertThat(rule.shortest()).contains(Length.ofInches(4));
     }
 
     @Test
@@ -28,7 +28,7 @@ class RuleChoiceTest {
         RuleChoice rule = RuleChoice.parse("lap=70", LengthFormat.MILLIMETRES);
         RuleChoice usual = RuleChoice.usual(DisplayUnit.MILLIMETRE);
         assertThat(rule.head()).isEqualTo(usual.head());
-        assertThat(rule.shortest()).isEqualTo(Length.ofMillimetres(75));
+        assertThat(rule.shortest()).isEmpty();
         assertThat(usual.lap()).isEmpty();
     }
 
