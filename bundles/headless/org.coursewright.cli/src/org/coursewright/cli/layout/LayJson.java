@@ -1,0 +1,101 @@
+package org.coursewright.cli.layout;
+
+import java.util.Locale;
+
+import org.coursewright.bond.CourseLayout;
+import org.coursewright.bond.JointRule;
+import org.coursewright.bond.Piece;
+import org.coursewright.bond.Run;
+import org.coursewright.bond.RunEnd;
+import org.coursewright.bond.UnfillableRun;
+import org.coursewright.cli.FindingText;
+import org.coursewright.cli.JsonText;
+import org.coursewright.cli.layout.LayResult.LaidWall;
+import org.coursewright.core.bond.UnitCount;
+
+/** Writes a layout as {@code coursewright.lay/1}, described in docs/formats/lay-json.md. */
+final class LayJson {
+
+    private static final String SCHEMA = "coursewright.lay/1";
+
+    private final JsonText json;
+
+    private LayJson(JsonText json) {
+        this.json = json;
+    }
+
+    static String of(LayResult result) {
+        return JsonText.document(SCHEMA, json -> new LayJson(json).write(result));
+    }
+
+    private void write(LayResult result) {
+        json.member("project", result.project());
+        json.member("unit", "mm");
+        json.object("totals", () -> write(result.totals()));
+        json.array("walls", result.walls(), wall -> json.object(() -> write(wall)));
+        FindingText.write(result.findings(), json);
+    }
+
+    private void write(UnitCount count) {
+        json.member("whole", count.whole());
+        json.member("special", count.special());
+        json.member("cut", count.cut());
+    }
+
+    private void write(LaidWall wall) {
+        json.member("mark", wall.face().mark());
+        json.member("length", wall.face().length());
+        write(wall.count());
+        json.member("cutPieces", wall.layout().cutPieces());
+        json.member("lapViolations", wall.layout().lapViolations());
+        json.member("optimal", wall.layout().optimal());
+        json.member("lowerBound", wall.layout().lowerBound());
+        json.object("rule", () -> write(wall.face().rule()));
+        json.array("unfillable", wall.layout().unfillable(), run -> json.object(() -> write(run)));
+        json.array("courses", wall.layout().courses(), course -> json.object(() -> write(course)));
+    }
+
+    private void write(JointRule rule) {
+        json.member("leastLap", rule.leastLap());
+        json.member("leastJoint", rule.least());
+        json.member("nominalJoint", rule.nominal());
+        json.member("mostJoint", rule.most());
+    }
+
+    private void write(UnfillableRun run) {
+        json.member("course", run.course());
+        json.member("from", run.from());
+        json.member("to", run.to());
+        writeEnds(run.startsWith(), run.endsWith());
+        json.member("reason", run.reason());
+    }
+
+    private void write(CourseLayout course) {
+        json.member("course", course.course().number());
+        json.member("bottom", course.course().bottom());
+        json.member("height", course.course().height());
+        json.array("runs", course.runs(), run -> json.object(() -> write(run)));
+    }
+
+    private void write(Run run) {
+        json.member("from", run.from());
+        json.member("to", run.to());
+        writeEnds(run.startsWith(), run.endsWith());
+        run.joint().ifPresent(joint -> json.member("joint", joint.toMillimetres()));
+        json.member("jointCount", run.jointCount());
+        json.lengths("pieces", run.pieces().stream().map(Piece::length).toList());
+        json.words("kinds", run.pieces().stream().map(piece -> piece.kind().name().toLowerCase(Locale.ROOT)).toList());
+    }
+
+    /** A raked end is a face too: no joint belongs to it. */
+    private void writeEnds(RunEnd start, RunEnd end) {
+        json.member("startsWith", start == RunEnd.JOINT ? "joint" : "face");
+        json.member("endsWith", end == RunEnd.JOINT ? "joint" : "face");
+        if (start == RunEnd.RAKE) {
+            json.member("startRaked", true);
+        }
+        if (end == RunEnd.RAKE) {
+            json.member("endRaked", true);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Commands about how walls are laid. */
+package org.coursewright.cli.layout;

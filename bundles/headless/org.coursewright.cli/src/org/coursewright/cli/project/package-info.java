@@ -1,0 +1,2 @@
+/** Commands that make a project, check it and tell what is in it. */
+package org.coursewright.cli.project;
