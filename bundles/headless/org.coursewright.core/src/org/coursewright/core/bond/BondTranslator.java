@@ -16,6 +16,7 @@ import org.coursewright.bond.WallFace;
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.geometry.CentreLine;
+import org.coursewright.core.geometry.Crossing;
 import org.coursewright.core.geometry.WallNetwork;
 import org.coursewright.core.validity.ElementNames;
 import org.coursewright.core.validity.OpeningValidity;
@@ -82,13 +83,24 @@ public final class BondTranslator {
         WallNetwork network = WallNetwork.of(walls.values().stream().map(wall -> centreLine(wall, bodies)).toList());
         new NetworkFindings(format, findings).tell(network);
         network.leftOut().forEach(wall -> walls.remove(wall.mark()));
+        if (leaveOutOverlapping(network, walls)) {
+            network = WallNetwork.of(walls.values().stream().map(wall -> centreLine(wall, bodies)).toList());
+        }
         Map<String, WallPlan> plans = new LinkedHashMap<>();
-        walls.forEach((mark, wall) -> plans.put(mark,
-                new WallPlan(wall, bodies.get(mark), network.faces(mark), storey.getElevation())));
+        for (Wall wall : walls.values()) {
+            plans.put(wall.getMark(), new WallPlan(wall, bodies.get(wall.getMark()), network.faces(wall.getMark()),
+                    storey.getElevation()));
+        }
         StoreyMeetings reading = new StoreyMeetings(plans, HandingChoices.of(building()), format, findings);
         network.meetings().forEach(reading::read);
         meetings.addAll(reading.meetings());
         return plans;
+    }
+
+    /** Walls that lie in each other would meet themselves: the second of each pair is not laid. */
+    private static boolean leaveOutOverlapping(WallNetwork network, Map<String, Wall> walls) {
+        return network.crossings().stream().filter(crossing -> crossing.kind() == Crossing.Kind.OVERLAP)
+                .map(crossing -> walls.remove(crossing.second()) != null).reduce(false, Boolean::logicalOr);
     }
 
     private boolean isUnitSound(UnitType unit) {

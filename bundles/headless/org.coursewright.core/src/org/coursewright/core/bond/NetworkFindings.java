@@ -26,14 +26,17 @@ final class NetworkFindings {
     }
 
     private void tell(LeftOut wall) {
-        String message = switch (wall.reason()) {
-            case NO_LENGTH ->
-                "Its centre line begins and ends at the same point. Give it two different ends or take it out.";
-            case NO_THICKNESS -> "It has no thickness that a wall can have. Check its unit type.";
-            case TOO_FAR -> "It lies too far from the plan's origin. Check the unit of measure.";
-            case SAME_MARK -> "Another wall has the same mark. Give every wall a mark of its own.";
-        };
-        findings.invalid("wall.zero-length", "wall " + wall.mark(), message);
+        String element = "wall " + wall.mark();
+        switch (wall.reason()) {
+            case NO_LENGTH -> findings.invalid("wall.zero-length", element,
+                    "Its centre line begins and ends at the same point. Give it two different ends or take it out.");
+            case NO_THICKNESS -> findings.invalid("wall.thickness", element,
+                    "It has no thickness that a wall can have. Check its unit type.");
+            case TOO_FAR -> findings.invalid("wall.too-far", element,
+                    "It lies too far from the plan's origin. Check the unit of measure.");
+            case SAME_MARK -> findings.invalid("wall.duplicate-mark", element,
+                    "Another wall has the same mark. Give every wall a mark of its own.");
+        }
     }
 
     private void tell(Crossing crossing) {
@@ -49,6 +52,7 @@ final class NetworkFindings {
         findings.warning("wall.near-miss", "wall " + miss.end().mark(),
                 "Its %s misses wall %s by %s. If they are to meet, put it at %s, %s.".formatted(end,
                         miss.other().mark(),
-                        format.format(miss.distance()), format.format(miss.joinX()), format.format(miss.joinY())));
+                        format.format(miss.distance()), format.formatExact(miss.joinX()),
+                        format.formatExact(miss.joinY())));
     }
 }

@@ -50,19 +50,34 @@ final class StoreyMeetings {
         }
     }
 
+    /** The first two walls take turns; any further one stops at their near faces already. */
     private void readCorner(WallMeeting meeting) {
-        List<WallPlan> walls = meeting.ends().stream().map(this::plan).toList();
-        String id = meeting.ends().stream().map(StoreyMeetings::name).reduce((a, b) -> a + " / " + b).orElseThrow();
-        for (MeetingEnd end : meeting.ends()) {
-            WallPlan wall = plan(end);
-            Length extension = end.place() == Place.START ? wall.faces().startExtension() : wall.faces().endExtension();
-            meet(end, new WallEnd.Corner(id, extension.times(2)));
+        MeetingEnd first = meeting.ends().get(0);
+        MeetingEnd second = meeting.ends().get(1);
+        String id = name(first) + " / " + name(second);
+        meet(first, new WallEnd.Corner(id, setback(first, second, meeting)));
+        meet(second, new WallEnd.Corner(id, setback(second, first, meeting)));
+        meeting.ends().stream().skip(2).forEach(end -> meet(end, new WallEnd.Tied()));
+        WallPlan one = plan(first);
+        WallPlan other = plan(second);
+        meetings.add(new Meeting(id, Meeting.Kind.CORNER, List.of(one.mark(), other.mark()),
+                choices.throughOnOdd(List.of(one.wall(), other.wall()))));
+        if (!one.coursesWith(other)) {
+            findings.warning("meeting.courses-differ", element(meeting), coursesDiffer(one, other));
         }
-        meetings.add(new Meeting(id, Meeting.Kind.CORNER, walls.stream().map(WallPlan::mark).toList(),
-                choices.throughOnOdd(walls.stream().map(WallPlan::wall).toList())));
-        if (!walls.get(0).coursesWith(walls.get(1))) {
-            findings.warning("meeting.courses-differ", element(meeting), coursesDiffer(walls.get(0), walls.get(1)));
+    }
+
+    /**
+     * How far from its outer end a wall begins where the other runs through: at a square corner the other's thickness, at
+     * a skew one what the other takes along this wall, twice the way from the corner of the centre lines to the outer one.
+     */
+    private Length setback(MeetingEnd end, MeetingEnd other, WallMeeting meeting) {
+        if (meeting.square()) {
+            return plan(other).body().thickness();
         }
+        WallPlan wall = plan(end);
+        Length extension = end.place() == Place.START ? wall.faces().startExtension() : wall.faces().endExtension();
+        return extension.signum() > 0 ? extension.times(2) : plan(other).body().thickness();
     }
 
     private String coursesDiffer(WallPlan one, WallPlan other) {

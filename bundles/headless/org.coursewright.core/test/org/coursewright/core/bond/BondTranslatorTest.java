@@ -250,6 +250,32 @@ class BondTranslatorTest {
     }
 
     @Test
+    void wallsThatLieInEachOtherAreToldAndTheFirstIsLaid() {
+        plan.wall("W1", "0", "0", "240", "0");
+        plan.wall("W2", "0", "0", "100", "0");
+
+        Translation translation = translate();
+
+        assertThat(codes(translation, Severity.INVALID)).containsExactly("wall.crossing");
+        assertThat(BondSolver.standard().solve(translation.request(), Progress.NONE).walls()).singleElement()
+                .satisfies(wall -> assertThat(wall.mark()).isEqualTo("W1"));
+    }
+
+    @Test
+    void thirdWallAtACornerStopsAtTheOthersFaces() {
+        plan.wall("W1", "0", "0", "240", "0");
+        plan.wall("W2", "0", "0", "-120", "200");
+        plan.wall("W3", "0", "0", "-120", "-200");
+
+        Translation translation = translate();
+
+        assertThat(List.of(face(translation, "W1").start(), face(translation, "W2").start(),
+                face(translation, "W3").start())).filteredOn(end -> end.equals(new WallEnd.Tied())).hasSize(1);
+        assertThat(codes(translation, Severity.WARNING)).contains("meeting.skew");
+        assertThat(BondSolver.standard().solve(translation.request(), Progress.NONE).walls()).hasSize(3);
+    }
+
+    @Test
     void impossibleRuleIsToldOnTheWall() {
         Wall wall = plan.wall("W1", "0", "0", "240", "0");
         wall.setBondRule(BuildingFactory.eINSTANCE.createBondRule());
