@@ -3,11 +3,13 @@ package org.coursewright.core.session;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.time.Instant;
 import java.util.UUID;
 
 /**
@@ -53,8 +55,34 @@ final class AtomicFile {
         }
     }
 
+    /**
+     * Deletes what killed processes left when they were about to replace a file.
+     *
+     * @param file that was to be replaced, without symbolic links
+     * @param before only what was written before this moment is deleted: others may be at work on what is younger
+     * @throws IOException if the folder cannot be read or a file not be deleted
+     */
+    static void removeLeftovers(Path file, Instant before) throws IOException {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(file.getParent(), each -> isBeside(each, file))) {
+            for (Path each : left) {
+                if (Files.getLastModifiedTime(each).toInstant().isBefore(before)) {
+                    Files.deleteIfExists(each);
+                }
+            }
+        }
+    }
+
     private static Path besides(Path target) {
-        return target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + SUFFIX);
+        return target.resolveSibling(prefix(target) + UUID.randomUUID() + SUFFIX);
+    }
+
+    private static boolean isBeside(Path candidate, Path target) {
+        String name = candidate.getFileName().toString();
+        return name.startsWith(prefix(target)) && name.endsWith(SUFFIX);
+    }
+
+    private static String prefix(Path target) {
+        return "." + target.getFileName() + ".";
     }
 
     private static void writeForced(Path beside, byte[] content) throws IOException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -11,6 +12,8 @@ import org.coursewright.model.project.Project;
 
 /** Decides at the start of a session what to do with a journal that an earlier one left behind. */
 final class JournalReplay {
+
+    private static final Duration LEFT_FOR_GOOD = Duration.ofMinutes(1);
 
     private final Path file;
     private final SessionFiles files;
@@ -38,16 +41,17 @@ final class JournalReplay {
      */
     Start start(byte[] saved) throws ProjectFileException {
         Project project = store.parse(file, saved);
-        if (!Files.exists(files.journal())) {
-            return new Start(project, Optional.empty());
-        }
         try {
+            files.removeLeftovers(Instant.now().minus(LEFT_FOR_GOOD));
+            if (!Files.exists(files.journal())) {
+                return new Start(project, Optional.empty());
+            }
             Optional<JournalEntry> entry = JournalEntry.fromStored(Files.readAllBytes(files.journal()));
             return entry.isPresent()
                     ? withEntry(project, Fingerprint.of(saved), entry.get())
                     : damaged(project, "their journal is cut short or damaged.");
         } catch (IOException e) {
-            throw new ProjectFileException(file, "edits left by an earlier session in %s cannot be read or moved. "
+            throw new ProjectFileException(file, "what an earlier session left in %s and beside it cannot be read or moved. "
                     .formatted(files.journal()) + "Check that you may read and write it, or move it away.", e);
         }
     }

@@ -37,7 +37,11 @@ final class LoadFault {
                     failure);
         }
         Diagnostic first = errors.get(0);
-        String others = errors.size() == 1 ? "" : " (%d more faults follow.)".formatted(errors.size() - 1);
+        String others = switch (errors.size()) {
+            case 1 -> "";
+            case 2 -> " One more fault follows.";
+            default -> " %d more faults follow.".formatted(errors.size() - 1);
+        };
         Throwable cause = first instanceof Throwable thrown ? thrown : failure;
         return new ProjectFileException(file, new Place(first.getLine(), first.getColumn()), words(first) + others,
                 cause);
@@ -62,7 +66,10 @@ final class LoadFault {
         if (fault instanceof PackageNotFoundException unknown) {
             return "\"%s\" is no part of the project schema. Correct or remove it.".formatted(Shown.of(unknown.uri()));
         }
-        return "\"%s\" is out of place here. Remove it.".formatted(Shown.of(fault.getMessage()));
+        if (fault instanceof StrayTextException stray) {
+            return "the text \"%s\" is out of place here. Remove it.".formatted(Shown.of(stray.text()));
+        }
+        return "this cannot be read as part of a project. " + ProjectText.RESTORE;
     }
 
     private static String illegalValue(IllegalValueException fault) {

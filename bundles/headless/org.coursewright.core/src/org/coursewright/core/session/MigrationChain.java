@@ -32,14 +32,11 @@ final class MigrationChain {
     /**
      * @param file for messages
      * @param text whole text of the file, scanned before
-     * @param version it was written in
-     * @return the text in the current version: the same if it is in that version
+     * @param version it was written in, not the current one
+     * @return the text in the current version
      * @throws ProjectFileException if there is no way to the current version
      */
     String toCurrent(Path file, String text, int version) throws ProjectFileException {
-        if (version == SchemaVersion.CURRENT) {
-            return text;
-        }
         refuseUnreachable(file, version);
         try {
             Document document = parse(text);

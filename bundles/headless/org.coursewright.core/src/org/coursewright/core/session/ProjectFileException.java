@@ -10,6 +10,7 @@ public class ProjectFileException extends Exception {
 
     private final transient Path file;
     private final int line;
+    private final String what;
 
     /**
      * @param file the project file as the caller named it, not null
@@ -32,11 +33,18 @@ public class ProjectFileException extends Exception {
         super(file + place.text() + ": " + what, cause);
         this.file = file;
         this.line = place.line();
+        this.what = what;
     }
 
     /** @return the project file as the caller named it */
     public Path file() {
         return file;
+    }
+
+    /** @return the same fault in a text that was made from the file, in which places mean nothing to people */
+    ProjectFileException afterConversion(int version) {
+        return new ProjectFileException(file,
+                "after conversion from schema version %d, %s".formatted(version, what), this);
     }
 
     /** @return the line at which the fault was noticed, counted from 1, if it has one */

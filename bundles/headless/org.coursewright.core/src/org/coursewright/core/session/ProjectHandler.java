@@ -7,7 +7,6 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.InternalEObject;
 import org.eclipse.emf.ecore.xmi.IllegalValueException;
 import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
-import org.eclipse.emf.ecore.xmi.XMIException;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
@@ -42,7 +41,7 @@ final class ProjectHandler extends SAXXMIHandler {
         if (text == null) {
             String stray = new String(characters, start, length).strip();
             if (!stray.isEmpty()) {
-                error(new XMIException(stray, getLocation(), getLineNumber(), getColumnNumber()));
+                error(new StrayTextException(stray, getLocation(), getLineNumber(), getColumnNumber()));
             }
         }
         super.characters(characters, start, length);

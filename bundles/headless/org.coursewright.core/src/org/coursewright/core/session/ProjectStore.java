@@ -63,7 +63,20 @@ public final class ProjectStore {
 
     Project parse(Path file, byte[] content) throws ProjectFileException {
         String text = ProjectText.decode(file, content);
-        return ProjectReader.read(file, migrations.toCurrent(file, text, ProjectScan.versionOf(file, text)));
+        int version = ProjectScan.versionOf(file, text);
+        return version == SchemaVersion.CURRENT ? ProjectReader.read(file, text)
+                : parseConverted(file, migrations.toCurrent(file, text, version), version);
+    }
+
+    private static Project parseConverted(Path file, String text, int version) throws ProjectFileException {
+        try {
+            if (ProjectScan.versionOf(file, text) != SchemaVersion.CURRENT) {
+                throw new ProjectFileException(file, "it is not of the current version. Report this fault.");
+            }
+            return ProjectReader.read(file, text);
+        } catch (ProjectFileException e) {
+            throw e.afterConversion(version);
+        }
     }
 
     byte[] serialise(Project project, Path file) throws ProjectFileException {

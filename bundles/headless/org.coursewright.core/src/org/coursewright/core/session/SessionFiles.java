@@ -1,5 +1,6 @@
 package org.coursewright.core.session;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -42,6 +43,17 @@ record SessionFiles(Path project) {
             candidate = project.resolveSibling(stem + "-" + i + extension);
         }
         return candidate;
+    }
+
+    /**
+     * Deletes what killed sessions left of files that they were about to write.
+     *
+     * @param before what is younger stays, for a command without a session may be about to finish it
+     * @throws IOException if the folder cannot be read or a file not be deleted
+     */
+    void removeLeftovers(Instant before) throws IOException {
+        AtomicFile.removeLeftovers(project, before);
+        AtomicFile.removeLeftovers(journal(), before);
     }
 
     private Path hidden(String extension) {
