@@ -51,8 +51,10 @@ final class JournalReplay {
                     ? withEntry(project, Fingerprint.of(saved), entry.get())
                     : damaged(project, "their journal is cut short or damaged.");
         } catch (IOException e) {
-            throw new ProjectFileException(file, "what an earlier session left in %s and beside it cannot be read or moved. "
-                    .formatted(files.journal()) + "Check that you may read and write it, or move it away.", e);
+            throw new ProjectFileException(file,
+                    "what an earlier session left in %s and beside it cannot be read or moved. "
+                            .formatted(files.journal()) + "Check that you may read and write it, or move it away.",
+                    e);
         }
     }
 

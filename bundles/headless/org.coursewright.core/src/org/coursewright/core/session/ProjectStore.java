@@ -64,7 +64,8 @@ public final class ProjectStore {
     Project parse(Path file, byte[] content) throws ProjectFileException {
         String text = ProjectText.decode(file, content);
         int version = ProjectScan.versionOf(file, text);
-        return version == SchemaVersion.CURRENT ? ProjectReader.read(file, text)
+        return version == SchemaVersion.CURRENT
+                ? ProjectReader.read(file, text)
                 : parseConverted(file, migrations.toCurrent(file, text, version), version);
     }
 

@@ -209,7 +209,7 @@ class BackgroundDerivationTest {
 
     /** A lattice of sums whose value is known: each layer adds its two neighbours below, so row sums are powers of 2. */
     @ParameterizedTest
-    @ValueSource(ints = { 1, 2, 7 })
+    @ValueSource(ints = {1, 2, 7})
     void resultDoesNotDependOnTheNumberOfThreads(int threads) throws InterruptedException {
         int layers = 12;
         List<Source<Integer>> layer = new ArrayList<>();

@@ -81,7 +81,7 @@ final class EditingProcess {
         Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx128m", "-cp", classPath,
                 EditingProcess.class.getName(), file.toString(), mode.name(), Long.toString(betweenEdits.toMillis()))
-                        .redirectError(ProcessBuilder.Redirect.INHERIT).redirectOutput(reports.toFile()).start();
+                .redirectError(ProcessBuilder.Redirect.INHERIT).redirectOutput(reports.toFile()).start();
         return new EditingProcess(process, reports);
     }
 

@@ -195,7 +195,8 @@ class ProjectSessionTest {
 
     @Test
     void lockLeftByADeadProcessIsNoObstacle() throws ProjectFileException, IOException {
-        Files.writeString(folder.resolve(".row.coursewright.lock"), "somebody\nsomewhere\nprocess 1\nsince 1 (long ago)\n");
+        Files.writeString(folder.resolve(".row.coursewright.lock"),
+                "somebody\nsomewhere\nprocess 1\nsince 1 (long ago)\n");
         ProjectSession.open(file).close();
     }
 

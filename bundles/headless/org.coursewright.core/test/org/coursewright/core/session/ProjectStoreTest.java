@@ -62,7 +62,8 @@ class ProjectStoreTest {
         assertThat(lines).allMatch(line -> line.chars().filter(c -> c == '<').count() <= 1
                 || line.strip().startsWith("<specialLengths>"));
         assertThat(lines).filteredOn(line -> line.strip().startsWith("<walls ")).hasSize(2)
-                .allMatch(line -> line.matches(" +<walls xmi:id=\"[^\"]+\" mark=.* fromY=.* toX=.* toY=.* unitType=.*"));
+                .allMatch(
+                        line -> line.matches(" +<walls xmi:id=\"[^\"]+\" mark=.* fromY=.* toX=.* toY=.* unitType=.*"));
     }
 
     @Test

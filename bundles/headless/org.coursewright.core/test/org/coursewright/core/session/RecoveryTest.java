@@ -129,8 +129,8 @@ class RecoveryTest {
         byte[] whole = Files.readAllBytes(journal());
         byte[] damaged = whole.clone();
         damaged[damaged.length - 20] ^= 1;
-        byte[][] kinds = { damaged, Arrays.copyOf(whole, whole.length / 2), {},
-                "no journal".getBytes(StandardCharsets.US_ASCII) };
+        byte[][] kinds = {damaged, Arrays.copyOf(whole, whole.length / 2), {},
+                "no journal".getBytes(StandardCharsets.US_ASCII)};
         for (int i = 0; i < kinds.length; i++) {
             Files.write(journal(), kinds[i]);
             try (ProjectSession session = ProjectSession.open(file)) {
