@@ -152,7 +152,7 @@ public final class DerivationGraph implements AutoCloseable {
      * @param on runs the calls, such as the executor of the display's thread
      * @param listener told the new state, fresh or failed; must not throw
      * @param <T> type of the result
-     * @return what ends the listening when it is closed
+     * @return what ends the listening
      */
     public synchronized <T> Listening listen(Derived<T> result, Executor on,
             Consumer<? super NodeState<T>> listener) {
@@ -170,11 +170,11 @@ public final class DerivationGraph implements AutoCloseable {
         node.remove(listener);
     }
 
-    /** Ends a listening. */
+    /** Being told about a result, until it is ended. */
     @FunctionalInterface
-    public interface Listening extends AutoCloseable {
-        @Override
-        void close();
+    public interface Listening {
+        /** Asks not to be told any more. */
+        void end();
     }
 
     /** Takes note that the project may have changed; a session calls it after each edit. */

@@ -160,7 +160,7 @@ class BackgroundDerivationTest {
             Derived<Integer> square = square();
             DerivationGraph.Listening listening = graph.listen(square, Runnable::run, told::add);
             next();
-            listening.close();
+            listening.end();
             edit(graph, 3);
             assertThat(told.poll(200, TimeUnit.MILLISECONDS)).isNull();
             assertThat(graph.state(square)).isInstanceOf(NodeState.Stale.class);

@@ -146,18 +146,16 @@ class ProjectSessionTest {
     @Test
     void listenersLearnEachStepAndWhatItAffects() throws ProjectFileException {
         List<SessionEvent> events = new ArrayList<>();
-        ProjectSession session = ProjectSession.open(file);
-        session.addListener(events::add);
-        Wall wall = wall(session, 0);
-        session.execute(new ChangeWallHeightCommand(wall, Length.ofInches(100)));
-        session.undo();
-        session.redo();
-        session.save();
-        session.close();
+        try (ProjectSession session = ProjectSession.open(file)) {
+            session.addListener(events::add);
+            session.execute(new ChangeWallHeightCommand(wall(session, 0), Length.ofInches(100)));
+            session.undo();
+            session.redo();
+            session.save();
+            assertThat(events.get(0).affected()).isEqualTo(List.of(wall(session, 0)));
+        }
         assertThat(events).extracting(SessionEvent::kind).containsExactly(SessionEvent.Kind.EDITED,
                 SessionEvent.Kind.UNDONE, SessionEvent.Kind.REDONE, SessionEvent.Kind.SAVED, SessionEvent.Kind.CLOSED);
-        assertThat(events.get(0).affected()).containsExactly(wall);
-        assertThat(events).allMatch(event -> event.session() == session);
     }
 
     @Test
@@ -202,10 +200,10 @@ class ProjectSessionTest {
 
     @Test
     void closingLeavesTheProjectOnly() throws ProjectFileException, IOException {
-        ProjectSession session = ProjectSession.open(file, new SessionSettings(store, Duration.ZERO));
-        session.execute(new RenameCommand(wall(session, 0), "North"));
-        session.close();
-        session.close();
+        try (ProjectSession session = ProjectSession.open(file, new SessionSettings(store, Duration.ZERO))) {
+            session.execute(new RenameCommand(wall(session, 0), "North"));
+            session.close();
+        }
         try (Stream<Path> files = Files.list(folder)) {
             assertThat(files).containsExactly(file);
         }
@@ -244,10 +242,11 @@ class ProjectSessionTest {
 
     @Test
     void closedSessionRefusesEdits() throws ProjectFileException {
-        ProjectSession session = ProjectSession.open(file);
-        RenameCommand rename = new RenameCommand(wall(session, 0), "North");
-        session.close();
-        assertThatThrownBy(() -> session.execute(rename)).isInstanceOf(IllegalStateException.class)
-                .hasMessageContaining("is closed");
+        try (ProjectSession session = ProjectSession.open(file)) {
+            RenameCommand rename = new RenameCommand(wall(session, 0), "North");
+            session.close();
+            assertThatThrownBy(() -> session.execute(rename)).isInstanceOf(IllegalStateException.class)
+                    .hasMessageContaining("is closed");
+        }
     }
 }

@@ -46,7 +46,7 @@ class ProjectStoreTest {
     }
 
     @Test
-    void savingWhatWasLoadedGivesTheSameBytes() throws ProjectFileException, IOException {
+    void savingWhatWasLoadedGivesTheSameBytes() throws ProjectFileException {
         store.save(new FullProject().make(), file);
         Path again = folder.resolve("again.coursewright");
         store.save(store.load(file), again);
@@ -67,7 +67,7 @@ class ProjectStoreTest {
     }
 
     @Test
-    void seededIdsMakeTheSameFileTwice() throws ProjectFileException, IOException {
+    void seededIdsMakeTheSameFileTwice() throws ProjectFileException {
         store.save(SampleProjects.ofWalls(5), file);
         Path again = folder.resolve("again.coursewright");
         store.save(SampleProjects.ofWalls(5), again);
