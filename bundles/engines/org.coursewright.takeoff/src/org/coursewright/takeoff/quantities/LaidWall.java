@@ -32,11 +32,29 @@ public record LaidWall(String mark, UnitShape unit, Length thickness, List<LaidC
             require(!course.height().isGreaterThan(unit.height()),
                     "Course %d of wall %s is %s high, more than unit type %s (%s): take a higher unit.",
                     course.number(), mark, course.height(), unit.type(), unit.height());
+            course.runs().forEach(run -> requireWholeUnits(mark, course, run, face(unit, thickness)));
         }
     }
 
-    /** @return the wall's mark and the course's number, such as {@code W1/3} */
-    public String element(LaidCourse course) {
-        return mark + "/" + course.number();
+    private static void requireWholeUnits(String mark, LaidCourse course, LaidRun run, Length face) {
+        for (LaidPiece piece : run.pieces()) {
+            require(piece.kind() != LaidPiece.Kind.WHOLE || piece.length().equals(face),
+                    "Course %d of wall %s has a whole unit of %s, but units are %s along that wall: lay it again.",
+                    course.number(), mark, piece.length(), face);
+        }
+    }
+
+    /** @return the unit's length along the wall: its length in stretcher bond, its width in header bond */
+    public Length face() {
+        return face(unit, thickness);
+    }
+
+    private static Length face(UnitShape unit, Length thickness) {
+        return thickness.equals(unit.width()) ? unit.length() : unit.width();
+    }
+
+    /** @return the wall's mark and the number of a course, such as {@code W1/3} */
+    public String element(int course) {
+        return mark + "/" + course;
     }
 }

@@ -29,4 +29,15 @@ public record WallQuantities(LaidWall wall, List<CourseQuantities> courses, Piec
     public Volume masonry() {
         return units.plus(mortar.net()).plus(mortar.open());
     }
+
+    /** @return how many pieces are in courses lower than the unit */
+    public long lowPieces() {
+        long low = 0;
+        for (int i = 0; i < courses.size(); i++) {
+            if (wall.courses().get(i).height().isLessThan(wall.unit().height())) {
+                low += courses.get(i).pieces().total();
+            }
+        }
+        return low;
+    }
 }

@@ -54,7 +54,7 @@ public final class WallTakeoff {
         return Volume.of(bottomAndTop, height, thickness).times(HALF);
     }
 
-    private MortarVolumes mortar(LaidRun run, LaidCourse course, Length thickness) {
+    MortarVolumes mortar(LaidRun run, LaidCourse course, Length thickness) {
         Volume bed = Volume.of(run.length(), course.bedJoint(), thickness);
         Volume joints = Volume.of(run.jointTotal(), course.height(), thickness);
         Volume besideCuts = run.jointCount() == 0

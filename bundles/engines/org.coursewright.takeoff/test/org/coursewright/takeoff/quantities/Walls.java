@@ -27,29 +27,31 @@ final class Walls {
     static LaidWall random(Random random) {
         UnitShape unit = new UnitShape("U", length(random, 20_000, 100_000), length(random, 20_000, 80_000),
                 length(random, 10_000, 40_000));
+        boolean stretcher = random.nextBoolean();
+        Length face = stretcher ? unit.length() : unit.width();
         List<LaidCourse> courses = new ArrayList<>();
         for (int number = 1; number <= 1 + random.nextInt(6); number++) {
             Length height = random.nextInt(4) == 0 ? length(random, 5_000, 9_000) : unit.height();
-            courses.add(new LaidCourse(number, height, length(random, 0, 5_000), runs(random, unit)));
+            courses.add(new LaidCourse(number, height, length(random, 0, 5_000), runs(random, face)));
         }
-        return new LaidWall("R", unit, random.nextBoolean() ? unit.width() : unit.length(), courses);
+        return new LaidWall("R", unit, stretcher ? unit.width() : unit.length(), courses);
     }
 
-    private static List<LaidRun> runs(Random random, UnitShape unit) {
+    private static List<LaidRun> runs(Random random, Length face) {
         List<LaidRun> runs = new ArrayList<>();
         Length from = Length.ZERO;
         for (int i = 0; i < 1 + random.nextInt(3); i++) {
-            LaidRun run = run(random, unit, from);
+            LaidRun run = run(random, face, from);
             runs.add(run);
             from = from.plus(run.length()).plus(length(random, 1, 300_000));
         }
         return runs;
     }
 
-    private static LaidRun run(Random random, UnitShape unit, Length from) {
+    private static LaidRun run(Random random, Length face, Length from) {
         List<LaidPiece> pieces = new ArrayList<>();
         for (int i = 0; i < 1 + random.nextInt(12); i++) {
-            pieces.add(piece(random, unit));
+            pieces.add(piece(random, face));
         }
         boolean jointAtStart = random.nextBoolean();
         boolean jointAtEnd = random.nextBoolean();
@@ -59,13 +61,13 @@ final class Walls {
         return new LaidRun(from, length, joints, jointAtStart, jointAtEnd, pieces);
     }
 
-    private static LaidPiece piece(Random random, UnitShape unit) {
+    private static LaidPiece piece(Random random, Length face) {
         return switch (random.nextInt(5)) {
-            case 0 -> LaidPiece.square(length(random, 1, (int) unit.length().units()), LaidPiece.Kind.CUT);
-            case 1 -> LaidPiece.square(length(random, 1, (int) unit.length().units()), LaidPiece.Kind.SPECIAL);
-            case 2 -> new LaidPiece(length(random, 1, (int) unit.length().units()), length(random, 0, 20_000),
+            case 0 -> LaidPiece.square(length(random, 1, (int) face.units()), LaidPiece.Kind.CUT);
+            case 1 -> LaidPiece.square(length(random, 1, (int) face.units()), LaidPiece.Kind.SPECIAL);
+            case 2 -> new LaidPiece(length(random, 1, (int) face.units()), length(random, 0, (int) face.units()),
                     LaidPiece.Kind.CUT);
-            default -> LaidPiece.square(unit.length(), LaidPiece.Kind.WHOLE);
+            default -> LaidPiece.square(face, LaidPiece.Kind.WHOLE);
         };
     }
 
