@@ -40,10 +40,13 @@ class EditingJourneyTest {
 
     @Test
     void navigatorShowsTheBuildingDownToItsOpenings() throws PartInitException {
-        assertEquals(List.of("W1", "W2", "W3", "W4"), window.labels(window.item(SampleProject.NAME, "Building",
-                "Ground")));
-        assertEquals(List.of("D1"), window.labels(window.item(SampleProject.NAME, "Building", "Ground", "W1")));
-        assertEquals(List.of("Block 14"), window.labels(window.item(SampleProject.NAME, "Catalogue", "Units")));
+        assertEquals(List.of("Wall W1", "Wall W2", "Wall W3", "Wall W4"),
+                window.labels(window.item(SampleProject.NAME, "Building",
+                        "Storey Ground")));
+        assertEquals(List.of("Door D1"),
+                window.labels(window.item(SampleProject.NAME, "Building", "Storey Ground", "Wall W1")));
+        assertEquals(List.of("Unit type Block 14"),
+                window.labels(window.item(SampleProject.NAME, "Catalogue", "Units")));
     }
 
     @Test
@@ -53,20 +56,20 @@ class EditingJourneyTest {
 
     @Test
     void markEditedInTheTreeIsUndoneAndRedoneThroughTheMenu() throws PartInitException {
-        renameInTree("W3", "North");
-        assertEquals(List.of("W1", "W2", "North", "W4"), walls());
+        renameInTree("Wall W3", "North");
+        assertEquals(List.of("Wall W1", "Wall W2", "Wall North", "Wall W4"), walls());
 
-        window.choose("Edit", "Undo");
-        assertEquals(List.of("W1", "W2", "W3", "W4"), walls());
+        window.choose("Edit", "Undo Rename Wall W3 to North");
+        assertEquals(List.of("Wall W1", "Wall W2", "Wall W3", "Wall W4"), walls());
 
-        window.choose("Edit", "Redo");
-        assertEquals(List.of("W1", "W2", "North", "W4"), walls());
+        window.choose("Edit", "Redo Rename Wall W3 to North");
+        assertEquals(List.of("Wall W1", "Wall W2", "Wall North", "Wall W4"), walls());
     }
 
     @Test
     void savedEditIsInTheFile() throws Exception {
         String before = Files.readString(file);
-        renameInTree("W3", "North");
+        renameInTree("Wall W3", "North");
         assertTrue(window.shell().getText().startsWith("*"));
 
         window.choose("File", "Save");
@@ -79,20 +82,39 @@ class EditingJourneyTest {
 
     @Test
     void closingAsksBeforeEditsAreLost() throws PartInitException {
-        renameInTree("W3", "North");
+        renameInTree("Wall W3", "North");
         Dialogs question = Dialogs.answer("Cancel");
         window.choose("File", "Close Project");
 
         assertTrue(question.said().contains(SampleProject.NAME));
-        assertEquals(List.of("W1", "W2", "North", "W4"), walls());
+        assertEquals(List.of("Wall W1", "Wall W2", "Wall North", "Wall W4"), walls());
+    }
+
+    @Test
+    void markThatIsTakenIsRefusedWithTheReasonInTheStatusLine() throws PartInitException {
+        renameInTree("Wall W3", "W2");
+
+        assertEquals(List.of("Wall W1", "Wall W2", "Wall W3", "Wall W4"), walls());
+        assertTrue(window.shows("The mark W2 is taken by another"), "the status line says why");
+    }
+
+    @Test
+    void deletedWallComesBackWithItsOpenings() throws PartInitException {
+        window.select(SampleProject.NAME, "Building", "Storey Ground", "Wall W1");
+        window.choose("Edit", "Delete");
+        assertEquals(List.of("Wall W2", "Wall W3", "Wall W4"), walls());
+
+        window.choose("Edit", "Undo Remove Wall W1");
+        assertEquals(List.of("Door D1"), window.labels(window.item(SampleProject.NAME, "Building", "Storey Ground",
+                "Wall W1")));
     }
 
     private List<String> walls() throws PartInitException {
-        return window.labels(window.item(SampleProject.NAME, "Building", "Ground"));
+        return window.labels(window.item(SampleProject.NAME, "Building", "Storey Ground"));
     }
 
     private void renameInTree(String from, String to) throws PartInitException {
-        TreeItem item = window.select(SampleProject.NAME, "Building", "Ground", from);
+        TreeItem item = window.select(SampleProject.NAME, "Building", "Storey Ground", from);
         window.choose("Edit", "Rename");
         Window.type(Widgets.find(item.getParent(), Text.class), to);
     }

@@ -11,7 +11,10 @@ import org.coursewright.workbench.OpenProjects;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
@@ -100,6 +103,20 @@ final class Window {
             item.setExpanded(true);
             Widgets.settle();
         }
+    }
+
+    /** Whether a label that is to be seen begins like this. */
+    boolean shows(String text) {
+        return Widgets.in(shell())
+                .anyMatch(control -> control instanceof Label label && label.getText().startsWith(text)
+                        || control instanceof CLabel clabel && clabel.getText().startsWith(text));
+    }
+
+    /** The field of a property, by its label. */
+    <W extends Control> W field(Class<W> type, String label) {
+        List<Control> all = Widgets.in(shell()).toList();
+        Control text = Widgets.find(shell(), Label.class, each -> each.getText().equals(label + ":"));
+        return all.stream().skip(all.indexOf(text)).filter(type::isInstance).map(type::cast).findFirst().orElseThrow();
     }
 
     /** Chooses an entry of the menu bar; the entry's label may go on after what is given. */

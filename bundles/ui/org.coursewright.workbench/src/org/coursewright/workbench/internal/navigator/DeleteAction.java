@@ -1,8 +1,8 @@
 package org.coursewright.workbench.internal.navigator;
 
-import org.coursewright.model.project.Marked;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.internal.element.ElementEdits;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.actions.BaseSelectionListenerAction;
@@ -22,12 +22,13 @@ final class DeleteAction extends BaseSelectionListenerAction {
 
     @Override
     protected boolean updateSelection(IStructuredSelection selection) {
-        return selection.size() == 1 && selection.getFirstElement() instanceof Marked;
+        return selection.size() == 1 && ElementEdits.remove(selection.getFirstElement()).isPresent();
     }
 
     @Override
     public void run() {
-        Marked element = (Marked) getStructuredSelection().getFirstElement();
-        projects.sessionOf(element).ifPresent(session -> session.execute(ElementEdits.delete(session, element)));
+        EObject element = (EObject) getStructuredSelection().getFirstElement();
+        ElementEdits.remove(element).ifPresent(
+                command -> projects.sessionOf(element).ifPresent(session -> session.execute(command)));
     }
 }

@@ -1,8 +1,12 @@
 package org.coursewright.workbench.internal.navigator;
 
-import org.coursewright.model.project.Marked;
+import java.util.function.Consumer;
+
+import org.coursewright.model.edit.Refusal;
+import org.coursewright.model.edit.command.ProjectCommand;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.internal.element.ElementEdits;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.CellEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
@@ -16,11 +20,18 @@ import org.eclipse.jface.viewers.TreeViewerEditor;
 final class MarkEditing extends EditingSupport {
 
     private final OpenProjects projects;
+    private final Consumer<String> refused;
     private final TextCellEditor editor;
 
-    MarkEditing(TreeViewer viewer, OpenProjects projects) {
+    /**
+     * @param viewer of the tree
+     * @param projects to which the elements belong
+     * @param refused told why a mark cannot be had, and null once there is nothing to say any more
+     */
+    MarkEditing(TreeViewer viewer, OpenProjects projects, Consumer<String> refused) {
         super(viewer);
         this.projects = projects;
+        this.refused = refused;
         this.editor = new TextCellEditor(viewer.getTree());
         TreeViewerEditor.create(viewer, new OnDoubleClick(viewer), ColumnViewerEditor.DEFAULT);
     }
@@ -32,23 +43,20 @@ final class MarkEditing extends EditingSupport {
 
     @Override
     protected boolean canEdit(Object element) {
-        return element instanceof Marked;
+        return ElementEdits.canRename(element);
     }
 
     @Override
     protected Object getValue(Object element) {
-        String mark = ((Marked) element).getMark();
-        return mark == null ? "" : mark;
+        refused.accept(null);
+        return ElementEdits.name(element);
     }
 
     @Override
     protected void setValue(Object element, Object value) {
-        Marked marked = (Marked) element;
-        String mark = value.toString().strip();
-        if (!mark.isEmpty() && !mark.equals(marked.getMark())) {
-            projects.sessionOf(marked)
-                    .ifPresent(session -> session.execute(ElementEdits.rename(session, marked, mark)));
-        }
+        ProjectCommand rename = ElementEdits.rename(element, value.toString());
+        refused.accept(rename.refusal().map(Refusal::reason).orElse(null));
+        projects.sessionOf((EObject) element).ifPresent(session -> session.execute(rename));
     }
 
     private static final class OnDoubleClick extends ColumnViewerEditorActivationStrategy {

@@ -47,7 +47,8 @@ public final class NavigatorView extends ViewPart
         stack.setLayout(new StackLayout());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
         hint = new EmptyHint(stack, this::openProject);
-        panel = new ProjectTreePanel(stack, projects);
+        panel = new ProjectTreePanel(stack, projects,
+                getViewSite().getActionBars().getStatusLineManager()::setErrorMessage);
         panel.connect(getViewSite());
         saveables = new ProjectSaveables(this, getSite());
         actions = new ProjectActions(getViewSite());

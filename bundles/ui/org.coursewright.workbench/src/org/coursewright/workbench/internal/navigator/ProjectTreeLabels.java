@@ -3,10 +3,10 @@ package org.coursewright.workbench.internal.navigator;
 import java.util.ResourceBundle;
 
 import org.coursewright.core.session.ProjectSession;
+import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.project.Project;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.internal.element.ElementIcons;
-import org.coursewright.workbench.internal.element.ElementText;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.jface.resource.LocalResourceManager;
@@ -39,11 +39,11 @@ final class ProjectTreeLabels extends LabelProvider implements IStyledLabelProvi
         if (element instanceof Project project) {
             return projectText(project);
         }
-        return new StyledString(ElementText.of((EObject) element));
+        return new StyledString(ElementLabels.of((EObject) element));
     }
 
     private StyledString projectText(Project project) {
-        String name = ElementText.of(project);
+        String name = ElementLabels.of(project);
         return projects.sessionOf(project).map(session -> faint(mark(session) + name, fileName(session)))
                 .orElseGet(() -> new StyledString(name));
     }

@@ -1,6 +1,7 @@
 package org.coursewright.workbench.internal.navigator;
 
 import java.util.List;
+import java.util.function.Consumer;
 
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.workbench.OpenProjects;
@@ -29,7 +30,7 @@ final class ProjectTreePanel extends Composite {
     private final OpenProjects projects;
     private final TreeViewer viewer;
 
-    ProjectTreePanel(Composite parent, OpenProjects projects) {
+    ProjectTreePanel(Composite parent, OpenProjects projects, Consumer<String> refused) {
         super(parent, SWT.NONE);
         this.projects = projects;
         viewer = new TreeViewer(this, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
@@ -38,7 +39,7 @@ final class ProjectTreePanel extends Composite {
         TreeViewerColumn column = new TreeViewerColumn(viewer, SWT.NONE);
         column.setLabelProvider(new DelegatingStyledCellLabelProvider(
                 new ProjectTreeLabels(projects, JFaceResources.getResources())));
-        column.setEditingSupport(new MarkEditing(viewer, projects));
+        column.setEditingSupport(new MarkEditing(viewer, projects, refused));
         TreeColumnLayout layout = new TreeColumnLayout();
         layout.setColumnData(column.getColumn(), new ColumnWeightData(1));
         setLayout(layout);

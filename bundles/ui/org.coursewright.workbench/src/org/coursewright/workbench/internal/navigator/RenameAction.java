@@ -1,6 +1,6 @@
 package org.coursewright.workbench.internal.navigator;
 
-import org.coursewright.model.project.Marked;
+import org.coursewright.workbench.internal.element.ElementEdits;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.ui.actions.ActionFactory;
@@ -21,7 +21,7 @@ final class RenameAction extends BaseSelectionListenerAction {
 
     @Override
     protected boolean updateSelection(IStructuredSelection selection) {
-        return selection.size() == 1 && selection.getFirstElement() instanceof Marked;
+        return selection.size() == 1 && ElementEdits.canRename(selection.getFirstElement());
     }
 
     @Override

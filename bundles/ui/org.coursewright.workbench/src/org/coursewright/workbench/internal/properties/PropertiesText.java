@@ -1,0 +1,18 @@
+package org.coursewright.workbench.internal.properties;
+
+import org.eclipse.osgi.util.NLS;
+
+/** What the properties view says. */
+final class PropertiesText extends NLS {
+
+    public static String nothingSelected;
+    public static String severalSelected;
+    public static String labelOf;
+
+    static {
+        NLS.initializeMessages(PropertiesText.class.getPackageName() + ".messages", PropertiesText.class);
+    }
+
+    private PropertiesText() {
+    }
+}

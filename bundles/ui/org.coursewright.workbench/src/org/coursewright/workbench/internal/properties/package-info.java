@@ -1,0 +1,2 @@
+/** The values of the selected element, read and edited in fields of the right kind. */
+package org.coursewright.workbench.internal.properties;
