@@ -65,7 +65,7 @@ class PropertiesTest {
     void lengthsAreShownInTheUnitOfTheProject() throws PartInitException {
         selectWall();
 
-        assertEquals("8'-0\"", window.field(Text.class, "Height").getText());
+        assertEquals("8'-3\"", window.field(Text.class, "Height").getText());
     }
 
     @Test
@@ -84,7 +84,7 @@ class PropertiesTest {
         assertTrue(window.shows("\"eight feet\" is not a length"));
         assertFalse(window.shell().getText().startsWith("*"));
         press(window.field(Text.class, "Height"), SWT.ESC);
-        assertEquals("8'-0\"", window.field(Text.class, "Height").getText());
+        assertEquals("8'-3\"", window.field(Text.class, "Height").getText());
         assertFalse(window.shows("\"eight feet\" is not a length"));
     }
 

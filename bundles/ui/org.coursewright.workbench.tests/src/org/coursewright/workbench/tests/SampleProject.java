@@ -18,14 +18,16 @@ import org.coursewright.model.catalogue.UnitType;
 import org.coursewright.model.project.Project;
 import org.coursewright.model.project.ProjectFactory;
 
-/** One room of four walls with a door, shown in inches. */
+/**
+ * One room of four walls with a door, shown in inches; 22 courses of a 4 in unit and a 1/2 in bed joint high, the door 18.
+ */
 final class SampleProject {
 
     static final String NAME = "Tool shed";
 
     private static final int LONG_SIDE = 240;
     private static final int SHORT_SIDE = 160;
-    private static final int HEIGHT = 96;
+    private static final int HEIGHT = 99;
     private static final int[][] CORNERS = {{0, 0}, {LONG_SIDE, 0}, {LONG_SIDE, SHORT_SIDE}, {0, SHORT_SIDE}};
 
     private SampleProject() {
@@ -91,7 +93,7 @@ final class SampleProject {
         door.setKind(OpeningKind.DOOR);
         door.setOffset(Length.ofInches(48));
         door.setWidth(Length.ofInches(36));
-        door.setHeight(Length.ofInches(80));
+        door.setHeight(Length.ofInches(81));
         return door;
     }
 }

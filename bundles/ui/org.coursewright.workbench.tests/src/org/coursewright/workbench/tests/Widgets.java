@@ -1,6 +1,9 @@
 package org.coursewright.workbench.tests;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -9,10 +12,14 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Widget;
 
 /** Finds widgets and acts on them as a hand on mouse and keyboard would. */
 final class Widgets {
+
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private Widgets() {
     }
@@ -37,6 +44,29 @@ final class Widgets {
     static void select(Widget widget) {
         widget.notifyListeners(SWT.Selection, new Event());
         settle();
+    }
+
+    /** Waits for what happens in the background. */
+    static void await(BooleanSupplier happened) {
+        Instant end = Instant.now().plus(PATIENCE);
+        while (!happened.getAsBoolean()) {
+            if (Instant.now().isAfter(end)) {
+                throw new AssertionError(
+                        "It has not happened within " + PATIENCE + ". To be seen: " + in(Display.getCurrent()
+                                .getActiveShell()).map(Widgets::textOf).filter(text -> !text.isEmpty()).toList());
+            }
+            settle();
+        }
+    }
+
+    private static String textOf(Control control) {
+        if (control instanceof Label label) {
+            return label.getText();
+        }
+        return control instanceof Table table
+                ? Arrays.stream(table.getItems()).map(item -> item.getText() + " " + item.getText(1)).toList()
+                        .toString()
+                : "";
     }
 
     /** Works off everything that is waiting to be done in the user interface thread. */

@@ -40,6 +40,10 @@ final class Window {
         return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
     }
 
+    OpenProjects projects() {
+        return PlatformUI.getWorkbench().getService(OpenProjects.class);
+    }
+
     /** File, Open, with the file already chosen. */
     void open(Path file) throws CommandException {
         ParameterizedCommand command = ParameterizedCommand.generateCommand(
@@ -51,7 +55,7 @@ final class Window {
 
     /** Closes everything without asking, to leave nothing to the next test. */
     void forgetEverything() {
-        PlatformUI.getWorkbench().getService(OpenProjects.class).closeAll();
+        projects().closeAll();
         Widgets.settle();
     }
 

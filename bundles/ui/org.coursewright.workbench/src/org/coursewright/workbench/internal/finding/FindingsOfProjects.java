@@ -39,10 +39,15 @@ final class FindingsOfProjects implements OpenProjectsListener {
         return findings.values().stream().flatMap(each -> each.rows().stream()).toList();
     }
 
+    boolean areChecked() {
+        return findings.values().stream().allMatch(ProjectFindings::isChecked);
+    }
+
     @Override
     public void projectChanged(Change change, ProjectSession session) {
         if (change == Change.OPENED) {
             add(session);
+            changed.run();
         } else if (change == Change.CLOSED) {
             findings.remove(session).dispose();
             changed.run();

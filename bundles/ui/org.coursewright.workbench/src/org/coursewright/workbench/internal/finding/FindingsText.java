@@ -9,6 +9,7 @@ final class FindingsText extends NLS {
     public static String finding;
     public static String project;
     public static String noProject;
+    public static String checking;
     public static String nothingFound;
     public static String counts;
     public static String notChecked;

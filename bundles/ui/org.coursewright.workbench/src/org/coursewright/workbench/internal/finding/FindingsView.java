@@ -31,7 +31,7 @@ public final class FindingsView extends ViewPart {
     private ProjectActions actions;
     private FindingsOfProjects findings;
     private Composite stack;
-    private Composite hint;
+    private Composite hintPanel;
     private Label hintText;
     private FindingsTable table;
 
@@ -50,9 +50,9 @@ public final class FindingsView extends ViewPart {
     }
 
     private void createHint() {
-        hint = new Composite(stack, SWT.NONE);
-        GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).applyTo(hint);
-        hintText = new Label(hint, SWT.WRAP);
+        hintPanel = new Composite(stack, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).applyTo(hintPanel);
+        hintText = new Label(hintPanel, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(hintText);
     }
 
@@ -71,10 +71,17 @@ public final class FindingsView extends ViewPart {
     private void show() {
         List<FindingRow> rows = findings.rows();
         table.show(rows);
-        hintText.setText(projects.sessions().isEmpty() ? FindingsText.noProject : FindingsText.nothingFound);
-        ((StackLayout) stack.getLayout()).topControl = rows.isEmpty() ? hint : table;
+        hintText.setText(hint());
+        ((StackLayout) stack.getLayout()).topControl = rows.isEmpty() ? hintPanel : table;
         stack.layout(true, true);
         setContentDescription(rows.isEmpty() ? "" : counts(rows));
+    }
+
+    private String hint() {
+        if (projects.sessions().isEmpty()) {
+            return FindingsText.noProject;
+        }
+        return findings.areChecked() ? FindingsText.nothingFound : FindingsText.checking;
     }
 
     private static String counts(List<FindingRow> rows) {

@@ -24,6 +24,7 @@ final class ProjectFindings {
     private final DerivationGraph results;
     private final Listening listening;
     private List<FindingRow> rows = List.of();
+    private boolean checked;
     private boolean closed;
 
     /**
@@ -36,6 +37,7 @@ final class ProjectFindings {
         results = session.derived();
         listening = results.listen(ProjectResults.CHECK, display, state -> {
             if (!closed) {
+                checked = true;
                 rows = findings(state).map(finding -> new FindingRow(project, finding)).toList();
                 changed.run();
             }
@@ -44,6 +46,11 @@ final class ProjectFindings {
 
     List<FindingRow> rows() {
         return rows;
+    }
+
+    /** Whether the findings have been computed at least once. */
+    boolean isChecked() {
+        return checked;
     }
 
     /** Ends the listening; what is already on its way is ignored. */

@@ -1,5 +1,6 @@
 package org.coursewright.workbench.internal.navigator;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.coursewright.model.edit.Refusal;
@@ -55,8 +56,11 @@ final class MarkEditing extends EditingSupport {
     @Override
     protected void setValue(Object element, Object value) {
         ProjectCommand rename = ElementEdits.rename(element, value.toString());
-        refused.accept(rename.refusal().map(Refusal::reason).orElse(null));
-        projects.sessionOf((EObject) element).ifPresent(session -> session.execute(rename));
+        Optional<String> reason = rename.refusal().map(Refusal::reason);
+        refused.accept(reason.orElse(null));
+        if (reason.isEmpty()) {
+            projects.sessionOf((EObject) element).ifPresent(session -> session.execute(rename));
+        }
     }
 
     private static final class OnDoubleClick extends ColumnViewerEditorActivationStrategy {

@@ -20,7 +20,7 @@ import org.eclipse.swt.widgets.Label;
 /** All properties of one element, under the headings of their groups. */
 final class ElementForm extends ScrolledComposite {
 
-    private static final int COLUMNS = 3;
+    private static final int COLUMNS = 2;
     private static final int MARGIN = 8;
     private static final int INDENT = 10;
     private static final int GAP = 8;

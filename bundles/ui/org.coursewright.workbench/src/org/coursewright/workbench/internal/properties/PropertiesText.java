@@ -7,7 +7,8 @@ final class PropertiesText extends NLS {
 
     public static String nothingSelected;
     public static String severalSelected;
-    public static String labelOf;
+    public static String label;
+    public static String labelWithUnit;
 
     static {
         NLS.initializeMessages(PropertiesText.class.getPackageName() + ".messages", PropertiesText.class);

@@ -1,8 +1,11 @@
 package org.coursewright.workbench.internal.properties;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 
 import org.coursewright.model.edit.PropertyDescriptor;
+import org.coursewright.model.edit.ValueKind;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -10,10 +13,14 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
-/** One property in a form: its label, its value, its unit, and below them why what was typed is refused. */
+/** One property in a form: its label with the unit, its value, and below them why what was typed is refused. */
 abstract class PropertyField {
 
-    private static final int WIDTH = 150;
+    private static final int WIDTH = 200;
+
+    /** Kinds whose values may be long, so that their fields are as wide as the form. */
+    private static final Set<ValueKind> WIDE = EnumSet.of(ValueKind.TEXT, ValueKind.LONG_TEXT, ValueKind.LENGTHS,
+            ValueKind.DATES, ValueKind.ELEMENT, ValueKind.ELEMENTS);
 
     private final ElementEditing editing;
     private final PropertyDescriptor property;
@@ -33,7 +40,7 @@ abstract class PropertyField {
         this.fit = fit;
     }
 
-    /** Adds a row of three columns with the kind of field that suits a property. */
+    /** Adds a row of two columns with the kind of field that suits a property. */
     static PropertyField create(Composite form, ElementEditing editing, PropertyDescriptor property, Runnable fit) {
         boolean chosen = property.editable() && !editing.choices(property).isEmpty();
         PropertyField field = chosen
@@ -45,16 +52,22 @@ abstract class PropertyField {
 
     private void createRow(Composite form) {
         Label label = new Label(form, SWT.NONE);
-        label.setText(NLS.bind(PropertiesText.labelOf, property.label()));
+        label.setText(labelText());
         label.setToolTipText(property.help());
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, verticalAlignment()).applyTo(label);
         control = createControl(form);
         control.setToolTipText(property.help());
-        GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, height()).align(SWT.FILL, SWT.CENTER)
-                .applyTo(control);
+        boolean wide = WIDE.contains(property.kind());
+        GridDataFactory.fillDefaults().grab(wide, false).hint(WIDTH, height())
+                .align(wide ? SWT.FILL : SWT.BEGINNING, SWT.CENTER).applyTo(control);
         new AccessibleName(property.label()).applyTo(control);
-        new Label(form, SWT.NONE).setText(property.unit());
         refusal = new RefusalLine(form);
+    }
+
+    private String labelText() {
+        return property.unit().isEmpty()
+                ? NLS.bind(PropertiesText.label, property.label())
+                : NLS.bind(PropertiesText.labelWithUnit, property.label(), property.unit());
     }
 
     /** Makes the widget, which shows nothing yet. */

@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Label;
 /** Says below a field why what was typed is refused; takes no room while there is nothing to say. */
 final class RefusalLine {
 
-    private static final int COLUMNS = 3;
+    private static final int COLUMNS = 2;
     /** Narrow, so that a long reason wraps instead of widening the form. */
     private static final int TEXT_WIDTH = 150;
 
