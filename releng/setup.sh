@@ -182,12 +182,6 @@ record_product() {
   { printf '%s\n' "$1" && product_files; } >"$stamp"
 }
 
-# True if every file that the last product was made from is still there; if not, what was compiled from it must go too.
-no_source_is_gone() {
-  [ -f "$stamp" ] && [ -z "$(LC_ALL=C comm -23 <(names <"$stamp") <(names <<<"$1"))" ]
-}
-names() { sed -n 's/^[0-9a-f]\{64\}  //p'; }
-
 # Two builds at once would spoil each other's files. Held until the script ends or file 8 is closed.
 one_build_at_a_time() {
   mkdir -p "$root/out"
@@ -200,16 +194,15 @@ one_build_at_a_time() {
 
 # Builds the product for this machine, without tests, if anything it is made from has changed.
 make_product() {
-  local made_from goals=(verify)
+  local made_from
   made_from=$(sources)
   ! product_is_current "$made_from" || return 0
   one_build_at_a_time
   made_from=$(sources)
   if ! product_is_current "$made_from"; then
     say "Building (the first time takes some minutes) …"
-    no_source_is_gone "$made_from" || goals=(clean verify)
     rm -f "$stamp"
-    build "$root/out/build.log" -Dproduct.only "${goals[@]}" || exit "$CANNOT_BUILD"
+    build "$root/out/build.log" -Dproduct.only verify || exit "$CANNOT_BUILD"
     record_product "$made_from"
   fi
   exec 8>&-
