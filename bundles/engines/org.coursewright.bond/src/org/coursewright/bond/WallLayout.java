@@ -9,7 +9,10 @@ import java.util.Objects;
  * @param mark the wall's mark
  * @param courses from the bottom up
  * @param cutPieces pieces that have to be cut, those along a rake included
- * @param lapViolations pairs of joints in consecutive courses that lap less than the least lap
+ * @param lapViolations pairs of joints in consecutive courses that lap less than the least lap, straight joints left out
+ * @param straightJoints pairs of joints in consecutive courses that lie over one another because both runs end at the same
+ *        place against other masonry: beside a wall this one is tied to, or beside a lintel or beam more than one course
+ *        high. Nobody can lap them; they are there by decision
  * @param unfillable runs that no allowed pieces and joints fill, with the reason; they carry no pieces
  * @param optimal whether no layout of this wall, its corners handed as they are, has fewer lap violations or, with as
  *        few, fewer cut pieces; proven, not guessed
@@ -17,7 +20,7 @@ import java.util.Objects;
  *        when optimal
  */
 public record WallLayout(String mark, List<CourseLayout> courses, int cutPieces, int lapViolations,
-        List<UnfillableRun> unfillable, boolean optimal, int lowerBound) {
+        int straightJoints, List<UnfillableRun> unfillable, boolean optimal, int lowerBound) {
 
     public WallLayout {
         Objects.requireNonNull(mark, "mark");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.coursewright.measure.Length;
 
@@ -34,7 +35,8 @@ public final class LayoutAudit {
         assertThat(layout.courses()).extracting(CourseLayout::course).isEqualTo(wall.courses());
         layout.courses().forEach(course -> course.runs().forEach(run -> run(wall, run)));
         assertThat(cuts(layout)).isEqualTo(layout.cutPieces());
-        assertThat(violations(wall, layout)).isEqualTo(layout.lapViolations());
+        assertThat(violations(wall, layout)).isEqualTo(layout.lapViolations() + layout.straightJoints());
+        assertThat(straightJoints(layout)).isEqualTo(layout.straightJoints());
         assertThat(layout.lowerBound()).isLessThanOrEqualTo(layout.cutPieces());
         if (layout.optimal()) {
             assertThat(layout.lowerBound()).isEqualTo(layout.cutPieces());
@@ -86,6 +88,28 @@ public final class LayoutAudit {
             }
         }
         return count;
+    }
+
+    /** Pairs of runs of consecutive courses that begin, or end, with a joint at the same place. */
+    private static int straightJoints(WallLayout layout) {
+        int count = 0;
+        for (int course = 1; course < layout.courses().size(); course++) {
+            for (Run below : layout.courses().get(course - 1).runs()) {
+                for (Run above : layout.courses().get(course).runs()) {
+                    count += startJoint(below).isPresent() && startJoint(below).equals(startJoint(above)) ? 1 : 0;
+                    count += endJoint(below).isPresent() && endJoint(below).equals(endJoint(above)) ? 1 : 0;
+                }
+            }
+        }
+        return count;
+    }
+
+    private static Optional<Length> startJoint(Run run) {
+        return run.startsWith() == RunEnd.JOINT ? Optional.of(run.from()) : Optional.empty();
+    }
+
+    private static Optional<Length> endJoint(Run run) {
+        return run.endsWith() == RunEnd.JOINT ? Optional.of(run.to()) : Optional.empty();
     }
 
     private static List<Joint> joints(CourseLayout course) {

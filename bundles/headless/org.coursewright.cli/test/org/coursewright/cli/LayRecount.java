@@ -57,7 +57,10 @@ final class LayRecount {
         expectCounts(mark, wall, counts);
         expect(mark + " cutPieces", wall.get("cutPieces").getAsInt() == counts.getOrDefault("cut", 0));
         expect(mark + " lowerBound", wall.get("lowerBound").getAsInt() <= wall.get("cutPieces").getAsInt());
-        int shortLaps = shortLaps(joints, number(wall.getAsJsonObject("rule"), "leastLap"));
+        int straight = straightJoints(objects(wall, "courses"));
+        expect("%s straightJoints %s, recounted %d".formatted(mark, wall.get("straightJoints"), straight),
+                wall.get("straightJoints").getAsInt() == straight);
+        int shortLaps = shortLaps(joints, number(wall.getAsJsonObject("rule"), "leastLap")) - straight;
         expect("%s lapViolations %s, recomputed %d".formatted(mark, wall.get("lapViolations"), shortLaps),
                 wall.get("lapViolations").getAsInt() == shortLaps);
     }
@@ -88,6 +91,24 @@ final class LayRecount {
                 && rest.compareTo(number(rule, "mostJoint").multiply(many)) <= 0);
         joints.addAll(RecountedJoint.ofRun(number(run, "from"), pieces, rest, count, isJoint(run, "startsWith"),
                 isJoint(run, "endsWith")));
+    }
+
+    /** Pairs of runs of consecutive courses that begin, or end, with a joint at the same place. */
+    private static int straightJoints(List<JsonObject> courses) {
+        int found = 0;
+        for (int course = 1; course < courses.size(); course++) {
+            for (JsonObject above : objects(courses.get(course), "runs")) {
+                for (JsonObject below : objects(courses.get(course - 1), "runs")) {
+                    found += meetStraight(below, above, "startsWith", "from") ? 1 : 0;
+                    found += meetStraight(below, above, "endsWith", "to") ? 1 : 0;
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean meetStraight(JsonObject below, JsonObject above, String end, String at) {
+        return isJoint(below, end) && isJoint(above, end) && number(below, at).compareTo(number(above, at)) == 0;
     }
 
     private static int shortLaps(List<List<RecountedJoint>> courses, BigDecimal leastLap) {

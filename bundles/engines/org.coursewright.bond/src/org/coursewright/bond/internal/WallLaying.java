@@ -30,8 +30,17 @@ final class WallLaying {
         int cuts = patterns.stream().mapToInt(Pattern::cuts).sum();
         int violations = violations(patterns);
         boolean optimal = violations == stack.leastViolations() && cuts == stack.leastCuts();
-        return new WallLayout(wall.mark(), courses(patterns), cuts, violations, unfillable(), optimal,
+        int straight = straightJoints();
+        return new WallLayout(wall.mark(), courses(patterns), cuts, violations - straight, straight, unfillable(),
+                optimal,
                 stack.leastCuts());
+    }
+
+    private int straightJoints() {
+        List<RunSpan> runs = stack.runs();
+        return stack.contacts().stream()
+                .mapToInt(contact -> StraightJoints.between(runs.get(contact.below()), runs.get(contact.above())))
+                .sum();
     }
 
     private int violations(List<Pattern> patterns) {

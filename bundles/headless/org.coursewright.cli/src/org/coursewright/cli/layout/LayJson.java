@@ -48,6 +48,7 @@ final class LayJson {
         write(wall.count());
         json.member("cutPieces", wall.layout().cutPieces());
         json.member("lapViolations", wall.layout().lapViolations());
+        json.member("straightJoints", wall.layout().straightJoints());
         json.member("optimal", wall.layout().optimal());
         json.member("lowerBound", wall.layout().lowerBound());
         json.object("rule", () -> write(wall.face().rule()));

@@ -31,10 +31,10 @@ record LaidStretch(Stretch stretch, List<Long> pieces) {
                     .toList();
             courses.add(new CourseLayout(wall.courses().get(index), runs));
         }
-        WallLayout uncounted = new WallLayout(wall.mark(), courses, 0, 0, unfillable, false, 0);
+        WallLayout uncounted = new WallLayout(wall.mark(), courses, 0, 0, 0, unfillable, false, 0);
         LaidWall counted = LaidWall.of(uncounted);
         return new WallLayout(wall.mark(), courses, counted.cuts(),
-                counted.lapViolations(wall.rule().leastLap().units()), unfillable, false, 0);
+                counted.lapViolations(wall.rule().leastLap().units()), 0, unfillable, false, 0);
     }
 
     private Run run(WallFace wall) {

@@ -32,7 +32,8 @@ final class WallVerifier {
         verifyRuns();
         LaidWall laid = LaidWall.of(layout);
         expect("cut pieces", laid.cuts(), layout.cutPieces());
-        expect("lap violations", laid.lapViolations(wall.rule().leastLap().units()), layout.lapViolations());
+        expect("lap violations", laid.lapViolations(wall.rule().leastLap().units()),
+                layout.lapViolations() + layout.straightJoints());
         if (layout.lowerBound() > layout.cutPieces()) {
             faults.add("%s: the bound %d is above the %d cuts.".formatted(wall.mark(), layout.lowerBound(),
                     layout.cutPieces()));
