@@ -33,7 +33,7 @@ public final class LayoutAudit {
     public static void check(WallFace wall, WallLayout layout) {
         assertThat(layout.mark()).isEqualTo(wall.mark());
         assertThat(layout.courses()).extracting(CourseLayout::course).isEqualTo(wall.courses());
-        layout.courses().forEach(course -> course.runs().forEach(run -> run(wall, run)));
+        layout.courses().forEach(course -> course.runs().forEach(run -> run(wall, course.course(), run)));
         assertThat(cuts(layout)).isEqualTo(layout.cutPieces());
         assertThat(violations(wall, layout)).isEqualTo(layout.lapViolations() + layout.straightJoints());
         assertThat(straightJoints(layout)).isEqualTo(layout.straightJoints());
@@ -43,7 +43,8 @@ public final class LayoutAudit {
         }
     }
 
-    private static void run(WallFace wall, Run run) {
+    private static void run(WallFace wall, Course course, Run run) {
+        boolean raked = course.topFrom().isGreaterThan(course.from()) || course.topTo().isLessThan(course.to());
         Length sum = run.pieces().stream().map(Piece::length).reduce(Length.ZERO, Length::plus);
         int ends = (run.startsWith() == RunEnd.JOINT ? 1 : 0) + (run.endsWith() == RunEnd.JOINT ? 1 : 0);
         assertThat(run.jointCount()).isEqualTo(run.pieces().size() - 1 + ends);
@@ -56,16 +57,16 @@ public final class LayoutAudit {
         for (int index = 0; index < run.pieces().size(); index++) {
             boolean atRake = index == 0 && run.startsWith() == RunEnd.RAKE
                     || index == run.pieces().size() - 1 && run.endsWith() == RunEnd.RAKE;
-            piece(wall.stock(), run.pieces().get(index), atRake);
+            piece(wall.stock(), run.pieces().get(index), atRake, raked);
         }
     }
 
-    private static void piece(PieceStock stock, Piece piece, boolean atRake) {
+    private static void piece(PieceStock stock, Piece piece, boolean atRake, boolean raked) {
         switch (piece.kind()) {
             case WHOLE -> assertThat(piece.length()).isEqualTo(stock.whole());
             case SPECIAL -> assertThat(stock.specials()).contains(piece.length());
             case CUT -> assertThat(piece).matches(cut -> atRake && !cut.length().isLessThan(stock.shortestPiece())
-                    || cut.length().equals(stock.whole()) || stock.specials().contains(cut.length())
+                    || raked && (cut.length().equals(stock.whole()) || stock.specials().contains(cut.length()))
                     || cut.length().units() % stock.cutStep().units() == 0
                             && !cut.length().isLessThan(stock.shortestPiece()));
         }

@@ -2,6 +2,7 @@ package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 
@@ -17,13 +18,35 @@ final class PieceSets {
     private static final int SPLITS = 8;
     private static final int RAKE_LENGTHS = 9;
     private static final int MOST_SETS = 600;
+    private static final int ALL_SETS = 400;
 
     private final RunShape shape;
     private final Masonry masonry;
+    private final boolean all;
 
+    /** Sets spread over all that is possible. */
     PieceSets(RunShape shape, Masonry masonry) {
+        this(shape, masonry, false);
+    }
+
+    private PieceSets(RunShape shape, Masonry masonry, boolean all) {
         this.shape = shape;
         this.masonry = masonry;
+        this.all = all;
+    }
+
+    /**
+     * All sets with that many pieces cut to length.
+     *
+     * @return empty if there are too many of them, or infinitely many under a rake
+     */
+    static Optional<List<PieceSet>> all(RunShape shape, Masonry masonry, int cuts) {
+        SpecialCounts specials = SpecialCounts.upTo(Integer.MAX_VALUE, masonry, shape.length());
+        if (shape.isRaked() || !specials.isComplete()) {
+            return Optional.empty();
+        }
+        List<PieceSet> sets = new PieceSets(shape, masonry, true).withCuts(cuts, Integer.MAX_VALUE);
+        return sets.size() > ALL_SETS ? Optional.empty() : Optional.of(sets);
     }
 
     /**
@@ -56,7 +79,7 @@ final class PieceSets {
         for (int[] counts : SpecialCounts.upTo(mostSpecials, masonry, shape.length()).counts()) {
             for (Frame frame : frames(counts, cuts, Integer.MAX_VALUE)) {
                 frame.addTo(sets);
-                if (sets.size() > MOST_SETS) {
+                if (sets.size() > (all ? ALL_SETS : MOST_SETS)) {
                     return sets;
                 }
             }
@@ -172,7 +195,8 @@ final class PieceSets {
                 addRakes(sets, new long[0], left);
                 return;
             }
-            for (long total : Spread.multiples(cutTotalFrom(), cutTotalTo(), masonry.cutStep(), CUT_TOTALS)) {
+            for (long total : Spread.multiples(cutTotalFrom(), cutTotalTo(), masonry.cutStep(),
+                    all ? ALL_SETS + 2 : CUT_TOTALS)) {
                 split(sets, new long[cuts], 0, total);
             }
         }
@@ -187,7 +211,8 @@ final class PieceSets {
             }
             long from = Math.max(index == 0 ? masonry.cutLeast() : lengths[index - 1],
                     total - more * masonry.cutMost());
-            for (long length : Spread.multiples(from, total / (more + 1), masonry.cutStep(), SPLITS)) {
+            for (long length : Spread.multiples(from, total / (more + 1), masonry.cutStep(),
+                    all ? ALL_SETS + 2 : SPLITS)) {
                 lengths[index] = length;
                 split(sets, lengths, index + 1, total - length);
             }

@@ -18,6 +18,11 @@ final class SeedPatterns {
     private static final int MOST_PER_CUTS = 40;
     private static final int MOST_SETS = 60;
     private static final int PLACES = 5;
+    /** Runs no longer than so many units are short. */
+    private static final int SHORT = 3;
+    private static final int SHORT_CUTS = 3;
+    /** So few pieces are put into every order. */
+    private static final int PERMUTED = 4;
 
     private final RunShape shape;
     private final Masonry masonry;
@@ -30,7 +35,7 @@ final class SeedPatterns {
     List<Pattern> of(PatternPool pool) {
         List<Pattern> seeds = new ArrayList<>();
         int least = pool.leastLengthCuts();
-        for (int cuts = least; cuts <= Math.max(least, 1); cuts++) {
+        for (int cuts = least; cuts <= mostCuts(least); cuts++) {
             Set<Pattern> found = new LinkedHashSet<>();
             List<PieceSet> sets = pool.sets(cuts);
             int skip = Math.max(1, sets.size() / MOST_SETS);
@@ -40,6 +45,15 @@ final class SeedPatterns {
             found.stream().sorted(Comparator.comparingLong(Pattern::cost)).limit(MOST_PER_CUTS).forEach(seeds::add);
         }
         return seeds;
+    }
+
+    /** In a short run a further cut may be what saves a lap; in a long one there are better places for it. */
+    private int mostCuts(int least) {
+        return isShort() ? least + SHORT_CUTS : Math.max(least, 1);
+    }
+
+    private boolean isShort() {
+        return shape.length() <= SHORT * masonry.whole() && shape.rakeEnds() == 0;
     }
 
     /** Orders of a set: the pieces other than whole units at places spread over the run. */
@@ -53,12 +67,32 @@ final class SeedPatterns {
             for (long place : Spread.multiples(0, places - 1L, 1, PLACES)) {
                 orders.add(pattern(set, odd, new int[]{(int) place}));
             }
+        } else if (isShort() && places <= PERMUTED) {
+            permute(set, odd, new int[odd.size()], 0, places, orders);
         } else {
             for (int atStart = 0; atStart <= odd.size(); atStart++) {
                 orders.add(pattern(set, odd, places(odd.size(), atStart, places)));
             }
         }
         return orders;
+    }
+
+    /** Every choice of different places for the odd pieces. */
+    private void permute(PieceSet set, List<Piece> odd, int[] chosen, int index, int places, List<Pattern> orders) {
+        if (index == odd.size()) {
+            orders.add(pattern(set, odd, chosen));
+            return;
+        }
+        for (int place = 0; place < places; place++) {
+            boolean free = true;
+            for (int before = 0; before < index; before++) {
+                free &= chosen[before] != place;
+            }
+            if (free) {
+                chosen[index] = place;
+                permute(set, odd, chosen, index + 1, places, orders);
+            }
+        }
     }
 
     private static int[] places(int odd, int atStart, int all) {

@@ -29,11 +29,11 @@ final class WallLaying {
         List<Pattern> patterns = new StackLayout(stack, progress).lay();
         int cuts = patterns.stream().mapToInt(Pattern::cuts).sum();
         int violations = violations(patterns);
-        boolean optimal = violations == stack.leastViolations() && cuts == stack.leastCuts();
+        boolean laps = violations == stack.leastViolations();
+        int bound = laps && cuts > stack.leastCuts() ? new CutBound(stack).prove(progress) : stack.leastCuts();
         int straight = straightJoints();
         return new WallLayout(wall.mark(), courses(patterns), cuts, violations - straight, straight, unfillable(),
-                optimal,
-                stack.leastCuts());
+                laps && cuts == bound, bound);
     }
 
     private int straightJoints() {

@@ -1,0 +1,83 @@
+package org.coursewright.bond.internal;
+
+import java.util.List;
+
+/**
+ * All orders of a set of pieces as steps between states. A state says how many pieces of each kind have been used, and
+ * so where the joint after them lies; state 0 has used none, the last state all.
+ */
+final class PieceOrders {
+
+    private final List<PieceKind> kinds;
+    private final int[] strides;
+    private final int states;
+    private final long[] jointStarts;
+    private final int startJoints;
+    private final int joints;
+    private final int pieces;
+
+    /** @param scale what positions are multiplied by, besides the number of joints */
+    PieceOrders(RunShape shape, Masonry masonry, PieceSet set, long offset, long scale) {
+        kinds = PieceKind.of(set, masonry);
+        strides = new int[kinds.size()];
+        int product = 1;
+        for (int kind = 0; kind < strides.length; kind++) {
+            strides[kind] = product;
+            product = Math.multiplyExact(product, kinds.get(kind).count() + 1);
+        }
+        states = product;
+        startJoints = shape.startJoints();
+        joints = set.joints();
+        pieces = set.pieces();
+        jointStarts = new long[states];
+        for (int state = 0; state < states; state++) {
+            long sum = offset;
+            int used = 0;
+            for (int kind = 0; kind < strides.length; kind++) {
+                sum += used(state, kind) * kinds.get(kind).length();
+                used += used(state, kind);
+            }
+            jointStarts[state] = (sum * joints + (used - 1L + startJoints) * set.jointTotal()) * scale;
+        }
+    }
+
+    /** How many states the orders of a set have. */
+    static long states(PieceSet set, Masonry masonry) {
+        return PieceKind.of(set, masonry).stream().mapToLong(kind -> kind.count() + 1L).reduce(1,
+                (first, second) -> Math.min(Integer.MAX_VALUE, first * second));
+    }
+
+    int states() {
+        return states;
+    }
+
+    private int used(int state, int kind) {
+        return state / strides[kind] % (kinds.get(kind).count() + 1);
+    }
+
+    int kinds() {
+        return strides.length;
+    }
+
+    /** The state after one more piece of that kind, or -1 if none is left. */
+    int next(int state, int kind) {
+        return used(state, kind) < kinds.get(kind).count() ? state + strides[kind] : -1;
+    }
+
+    boolean isLast(int state) {
+        return state == states - 1;
+    }
+
+    /** Whether there is a joint after the pieces used: none before the first unless the run begins with one. */
+    boolean hasJoint(int state) {
+        if (state == 0) {
+            return startJoints == 1;
+        }
+        return !isLast(state) || joints - startJoints == pieces;
+    }
+
+    /** Where that joint begins. */
+    long jointStart(int state) {
+        return jointStarts[state];
+    }
+}
