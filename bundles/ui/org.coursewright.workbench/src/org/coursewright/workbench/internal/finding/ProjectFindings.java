@@ -56,7 +56,7 @@ final class ProjectFindings {
     /** Ends the listening; what is already on its way is ignored. */
     void dispose() {
         closed = true;
-        listening.close();
+        listening.end();
     }
 
     private static Stream<Finding> findings(NodeState<CheckReport> state) {
