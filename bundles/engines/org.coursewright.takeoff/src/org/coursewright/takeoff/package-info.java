@@ -5,7 +5,8 @@
  * {@link org.coursewright.takeoff.Volume}s, and {@link org.coursewright.takeoff.Figure}, a result that can show how it
  * came about. The parts are packages of their own, each with its entry named in its description:
  * {@code quantities} (pieces and mortar of laid walls), {@code nesting} (cutting pieces out of units, making specials),
- * {@code mix} (mortar, concrete and soil, batch cards).
+ * {@code mix} (mortar, concrete and soil, batch cards), {@code labour} (hours of crews and plant), {@code cost} (prices by
+ * element and trade, scenarios).
  * Everything is immutable, deterministic and safe for use from any thread.
  */
 package org.coursewright.takeoff;
