@@ -39,19 +39,18 @@ final class FindingsOfProjects implements OpenProjectsListener {
         return findings.values().stream().flatMap(each -> each.rows().stream()).toList();
     }
 
-    boolean areChecked() {
-        return findings.values().stream().allMatch(ProjectFindings::isChecked);
+    boolean areCurrent() {
+        return findings.values().stream().allMatch(ProjectFindings::areCurrent);
     }
 
     @Override
     public void projectChanged(Change change, ProjectSession session) {
         if (change == Change.OPENED) {
             add(session);
-            changed.run();
         } else if (change == Change.CLOSED) {
             findings.remove(session).dispose();
-            changed.run();
         }
+        changed.run();
     }
 
     private void add(ProjectSession session) {

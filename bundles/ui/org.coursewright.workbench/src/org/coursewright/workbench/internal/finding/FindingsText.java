@@ -10,6 +10,8 @@ final class FindingsText extends NLS {
     public static String project;
     public static String noProject;
     public static String checking;
+    public static String current;
+    public static String checkingAgain;
     public static String nothingFound;
     public static String counts;
     public static String notChecked;

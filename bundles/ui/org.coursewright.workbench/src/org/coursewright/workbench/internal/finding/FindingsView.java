@@ -74,14 +74,18 @@ public final class FindingsView extends ViewPart {
         hintText.setText(hint());
         ((StackLayout) stack.getLayout()).topControl = rows.isEmpty() ? hintPanel : table;
         stack.layout(true, true);
-        setContentDescription(rows.isEmpty() ? "" : counts(rows));
+        setContentDescription(rows.isEmpty() ? "" : NLS.bind(heading(), counts(rows)));
+    }
+
+    private String heading() {
+        return findings.areCurrent() ? FindingsText.current : FindingsText.checkingAgain;
     }
 
     private String hint() {
         if (projects.sessions().isEmpty()) {
             return FindingsText.noProject;
         }
-        return findings.areChecked() ? FindingsText.nothingFound : FindingsText.checking;
+        return findings.areCurrent() ? FindingsText.nothingFound : FindingsText.checking;
     }
 
     private static String counts(List<FindingRow> rows) {

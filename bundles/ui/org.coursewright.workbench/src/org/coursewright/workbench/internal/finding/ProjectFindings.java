@@ -24,7 +24,6 @@ final class ProjectFindings {
     private final DerivationGraph results;
     private final Listening listening;
     private List<FindingRow> rows = List.of();
-    private boolean checked;
     private boolean closed;
 
     /**
@@ -37,7 +36,6 @@ final class ProjectFindings {
         results = session.derived();
         listening = results.listen(ProjectResults.CHECK, display, state -> {
             if (!closed) {
-                checked = true;
                 rows = findings(state).map(finding -> new FindingRow(project, finding)).toList();
                 changed.run();
             }
@@ -48,9 +46,9 @@ final class ProjectFindings {
         return rows;
     }
 
-    /** Whether the findings have been computed at least once. */
-    boolean isChecked() {
-        return checked;
+    /** Whether the findings are those of the project as it is now. */
+    boolean areCurrent() {
+        return !(results.state(ProjectResults.CHECK) instanceof NodeState.Stale);
     }
 
     /** Ends the listening; what is already on its way is ignored. */

@@ -1,10 +1,15 @@
 package org.coursewright.workbench.internal.navigator;
 
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.HashMap;
 import java.util.Map;
 
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.core.session.Recovery;
+import org.coursewright.core.session.Recovery.Outcome;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -46,11 +51,22 @@ final class RecoveryNotices extends Composite implements OpenProjectsListener {
     }
 
     private void announce(ProjectSession session, Recovery recovery) {
-        String message = NLS.bind(NavigatorText.recovered, session.project().getName(), recovery.message());
+        String message = NLS.bind(NavigatorText.recovery, session.project().getName(), text(recovery));
         Control notice = new Notice(this, message, () -> dismiss(session));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(notice);
         notices.put(session, notice);
         showIfAny();
+    }
+
+    private static String text(Recovery recovery) {
+        return recovery.outcome() == Outcome.REPLAYED
+                ? NLS.bind(NavigatorText.replayed, recovery.editedAt().map(RecoveryNotices::localTime).orElse(""))
+                : recovery.message();
+    }
+
+    private static String localTime(Instant moment) {
+        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+                .format(moment.atZone(ZoneId.systemDefault()));
     }
 
     private void dismiss(ProjectSession session) {

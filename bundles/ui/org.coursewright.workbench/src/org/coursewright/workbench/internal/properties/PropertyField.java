@@ -16,11 +16,11 @@ import org.eclipse.swt.widgets.Label;
 /** One property in a form: its label with the unit, its value, and below them why what was typed is refused. */
 abstract class PropertyField {
 
-    private static final int WIDTH = 200;
+    private static final int WIDTH = 240;
 
     /** Kinds whose values may be long, so that their fields are as wide as the form. */
     private static final Set<ValueKind> WIDE = EnumSet.of(ValueKind.TEXT, ValueKind.LONG_TEXT, ValueKind.LENGTHS,
-            ValueKind.DATES, ValueKind.ELEMENT, ValueKind.ELEMENTS);
+            ValueKind.DATES, ValueKind.ELEMENTS);
 
     private final ElementEditing editing;
     private final PropertyDescriptor property;
@@ -56,7 +56,6 @@ abstract class PropertyField {
         label.setToolTipText(property.help());
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, verticalAlignment()).applyTo(label);
         control = createControl(form);
-        control.setToolTipText(property.help());
         boolean wide = WIDE.contains(property.kind());
         GridDataFactory.fillDefaults().grab(wide, false).hint(WIDTH, height())
                 .align(wide ? SWT.FILL : SWT.BEGINNING, SWT.CENTER).applyTo(control);
