@@ -2,12 +2,11 @@ package org.coursewright.benchmarks;
 
 import java.util.List;
 
-import org.coursewright.benchmarks.oracle.LaidWall;
+import org.coursewright.benchmarks.oracle.Handing;
 import org.coursewright.benchmarks.oracle.LayoutVerifier;
 import org.coursewright.benchmarks.oracle.Score;
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
-import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 
 /**
@@ -34,16 +33,13 @@ record ScalePoint(int walls, int units, double seconds, double megabytes, int pr
         List<WallLayout> laid = result.walls();
         int units = laid.stream().flatMap(wall -> wall.courses().stream()).flatMap(course -> course.runs().stream())
                 .mapToInt(run -> run.pieces().size()).sum();
+        Handing handing = Handing.of(request.meetings(), result.throughOnOdd());
         Score score = Score.NONE;
         for (int index = 0; index < laid.size(); index++) {
-            score = score.plus(score(request.walls().get(index), laid.get(index)));
+            score = score.plus(Score.of(request.walls().get(index), handing, laid.get(index)));
         }
         return new ScalePoint(laid.size(), units, timed.seconds(), megabytes,
                 (int) laid.stream().filter(WallLayout::optimal).count(), score,
                 LayoutVerifier.faults(request, result).size());
-    }
-
-    private static Score score(WallFace wall, WallLayout layout) {
-        return LaidWall.of(layout).score(wall.rule().leastLap().units());
     }
 }

@@ -21,8 +21,7 @@ final class ScaleReport {
 
                 Deliberately hostile random walls (8 to 80 ft, 8 to 30 courses, up to five openings; `RandomWalls`), laid as
                 one building by the engine once warm. Memory is the most in use after a garbage collection while the
-                building was laid, the result included, the program itself left out. Cuts can only be compared at equal lap violations; tied
-                ends force some.
+                building was laid, the result included, the program itself left out. Cuts can only be compared at equal lap violations.
 
                 Made %s by
 

@@ -3,7 +3,6 @@ package org.coursewright.benchmarks;
 import java.util.Optional;
 
 import org.coursewright.benchmarks.oracle.Handing;
-import org.coursewright.benchmarks.oracle.LaidWall;
 import org.coursewright.benchmarks.oracle.ModelAnswer;
 import org.coursewright.benchmarks.oracle.Score;
 import org.coursewright.bond.WallFace;
@@ -21,7 +20,7 @@ import org.coursewright.bond.WallLayout;
 record WallComparison(WallFace wall, Handing handing, WallLayout engine, Score score, ModelAnswer reference) {
 
     static WallComparison of(WallFace wall, Handing handing, WallLayout engine, ModelAnswer reference) {
-        Score score = LaidWall.of(engine).score(wall.rule().leastLap().units());
+        Score score = Score.of(wall, handing, engine);
         return new WallComparison(wall, handing, engine, score, reference);
     }
 

@@ -34,17 +34,30 @@ final class CpWall {
         minimise();
     }
 
+    private LinearExpr cost() {
+        LinearExprBuilder cost = LinearExpr.newBuilder();
+        runs.forEach(run -> run.cuts().forEach(cut -> cost.addTerm(cut, 1)));
+        laps.violations().forEach(violation -> cost.addTerm(violation, priceOfViolation));
+        return cost.build();
+    }
+
     /** One violation costs more than all pieces cut. */
     private void minimise() {
-        LinearExprBuilder cost = LinearExpr.newBuilder();
-        for (CpRun run : runs) {
-            priceOfViolation += run.mostPieces();
-            run.cuts().forEach(cut -> cost.addTerm(cut, 1));
-        }
-        for (BoolVar violation : laps.violations()) {
-            cost.addTerm(violation, priceOfViolation);
-        }
-        model.minimize(cost);
+        runs.forEach(run -> priceOfViolation += run.mostPieces());
+        model.minimize(cost());
+    }
+
+    /** Whether anything costs less than so many violations and cuts. */
+    Verdict beat(int violations, int cuts, double seconds) {
+        model.clearObjective();
+        model.addLessOrEqual(cost(), violations * priceOfViolation + cuts - 1);
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(1).setRandomSeed(1);
+        return switch (solver.solve(model)) {
+            case OPTIMAL, FEASIBLE -> Verdict.REFUTED;
+            case INFEASIBLE -> Verdict.CONFIRMED;
+            default -> Verdict.UNDECIDED;
+        };
     }
 
     /** @param seconds most time to take; @param hint where to begin */

@@ -26,10 +26,12 @@ public final class GeneralModel {
     }
 
     private final WallFace wall;
+    private final Handing handing;
     private final List<Stretch> fillable;
     private final List<UnfillableRun> unfillable;
     private final List<TreeMap<Integer, Integer>> leastCuts;
     private final int forced;
+    private final int straight;
     private final double limit;
     private final long started = System.nanoTime();
 
@@ -37,11 +39,13 @@ public final class GeneralModel {
         LeastCuts least = new LeastCuts(wall);
         List<Stretch> stretches = Stretches.of(wall, handing);
         this.wall = wall;
+        this.handing = handing;
         this.limit = limit;
         this.fillable = stretches.stream().filter(stretch -> least.fewest(stretch).isPresent()).toList();
         this.unfillable = stretches.stream().filter(stretch -> least.fewest(stretch).isEmpty()).map(this::unfilled)
                 .toList();
         this.forced = ForcedViolations.count(fillable, wall.rule());
+        this.straight = StraightJoints.count(fillable);
         this.leastCuts = fillable.stream().map(least::byPieces).toList();
     }
 
@@ -58,6 +62,30 @@ public final class GeneralModel {
      */
     public static ModelAnswer lay(WallFace wall, Handing handing, double limit) {
         return new GeneralModel(wall, handing, limit).lay();
+    }
+
+    /**
+     * Looks for a better layout of a wall than the one known, and for nothing else.
+     *
+     * @param known score of a layout of the wall
+     * @param limit most time to take (s)
+     * @return whether there is a better one
+     */
+    public static Verdict beat(WallFace wall, Handing handing, Score known, double limit) {
+        return new GeneralModel(wall, handing, limit).beat(known);
+    }
+
+    private Verdict beat(Score known) {
+        if (known.unfillable() > unfillable.size()) {
+            return Verdict.REFUTED;
+        }
+        int violations = known.lapViolations() + straight;
+        CpAnswer answer = new CpAnswer(Optional.of(List.of()), violations, known.cuts(), false, false, 0, 0);
+        int slack = answer.slackToProve(forced, leastCutsOfAll());
+        if (slack < 0) {
+            return Verdict.CONFIRMED;
+        }
+        return new CpWall(wall, options(slack)).beat(violations, known.cuts(), remaining());
     }
 
     private ModelAnswer lay() {
@@ -103,18 +131,18 @@ public final class GeneralModel {
     }
 
     private Score weakBound() {
-        return new Score(unfillable.size(), forced, leastCutsOfAll());
+        return new Score(unfillable.size(), forced - straight, leastCutsOfAll());
     }
 
     /** What a model says that holds every layout better than the best one known. */
     private Score bound(CpAnswer complete) {
-        Score said = new Score(unfillable.size(), complete.leastViolations(), complete.leastCuts());
+        Score said = new Score(unfillable.size(), complete.leastViolations() - straight, complete.leastCuts());
         return said.compareTo(weakBound()) > 0 ? said : weakBound();
     }
 
     private ModelAnswer answer(CpAnswer best, boolean proven, Score bound) {
         Optional<WallLayout> layout = best.runs().map(runs -> LaidStretch.layout(wall, runs, unfillable));
-        Optional<Score> score = layout.map(laid -> LaidWall.of(laid).score(wall.rule().leastLap().units()));
+        Optional<Score> score = layout.map(laid -> Score.of(wall, handing, laid));
         boolean isProven = proven && score.isPresent();
         return new ModelAnswer(layout, score, isProven, isProven ? score.get() : bound, seconds());
     }

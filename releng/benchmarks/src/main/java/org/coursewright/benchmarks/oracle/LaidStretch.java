@@ -22,7 +22,7 @@ record LaidStretch(Stretch stretch, List<Long> pieces) {
         return Length.ofUnits(units);
     }
 
-    /** @return the layout of {@code wall} that these make up */
+    /** @return the layout of {@code wall} that these make up, nothing counted yet */
     static WallLayout layout(WallFace wall, List<LaidStretch> laid, List<UnfillableRun> unfillable) {
         List<CourseLayout> courses = new ArrayList<>();
         for (int index = 0; index < wall.courses().size(); index++) {
@@ -31,10 +31,7 @@ record LaidStretch(Stretch stretch, List<Long> pieces) {
                     .toList();
             courses.add(new CourseLayout(wall.courses().get(index), runs));
         }
-        WallLayout uncounted = new WallLayout(wall.mark(), courses, 0, 0, 0, unfillable, false, 0);
-        LaidWall counted = LaidWall.of(uncounted);
-        return new WallLayout(wall.mark(), courses, counted.cuts(),
-                counted.lapViolations(wall.rule().leastLap().units()), 0, unfillable, false, 0);
+        return new WallLayout(wall.mark(), courses, 0, 0, unfillable, false, 0);
     }
 
     private Run run(WallFace wall) {

@@ -16,10 +16,10 @@ import org.coursewright.bond.WallLayout;
  * @param cuts pieces called cut
  * @param unfillable runs left empty
  */
-public record LaidWall(List<List<HeadJoint>> joints, int cuts, int unfillable) {
+record LaidWall(List<List<HeadJoint>> joints, int cuts, int unfillable) {
 
     /** @return what {@code layout} comes to */
-    public static LaidWall of(WallLayout layout) {
+    static LaidWall of(WallLayout layout) {
         List<List<HeadJoint>> joints = layout.courses().stream().map(LaidWall::joints).toList();
         long cuts = layout.courses().stream().flatMap(course -> course.runs().stream())
                 .flatMap(run -> run.pieces().stream()).filter(piece -> piece.kind() == Piece.Kind.CUT).count();
@@ -45,8 +45,8 @@ public record LaidWall(List<List<HeadJoint>> joints, int cuts, int unfillable) {
         return joints;
     }
 
-    /** @return pairs of joints in consecutive courses that lap less than {@code leastLap} (1/320 mm) */
-    public int lapViolations(long leastLap) {
+    /** @return pairs of joints in consecutive courses that lap less than {@code leastLap} (1/320 mm), straight ones too */
+    int shortLaps(long leastLap) {
         int tooShort = 0;
         for (int course = 1; course < joints.size(); course++) {
             for (HeadJoint upper : joints.get(course)) {
@@ -55,10 +55,5 @@ public record LaidWall(List<List<HeadJoint>> joints, int cuts, int unfillable) {
             }
         }
         return tooShort;
-    }
-
-    /** @return the score of the wall */
-    public Score score(long leastLap) {
-        return new Score(unfillable, lapViolations(leastLap), cuts);
     }
 }

@@ -13,7 +13,16 @@ import org.coursewright.bond.WallFace;
 /** Finds what has to be filled in every course of a wall. */
 public final class Stretches {
 
-    private record Edge(long at, RunEnd kind) {
+    /** @param against the masonry that is there in every course, or empty */
+    private record Edge(long at, RunEnd kind, String against) {
+
+        Edge(long at, RunEnd kind) {
+            this(at, kind, "");
+        }
+
+        Edge moved(long to) {
+            return new Edge(to, kind, against);
+        }
     }
 
     private record Gap(Edge near, Edge far) {
@@ -55,7 +64,7 @@ public final class Stretches {
     private static Stretch stretch(int index, Course course, Edge from, Edge to) {
         boolean rakedStart = course.topFrom().isGreaterThan(course.from());
         boolean rakedEnd = course.topTo().isLessThan(course.to());
-        return new Stretch(index, from.at, to.at, from.kind, to.kind,
+        return new Stretch(index, from.at, to.at, from.kind, to.kind, from.against, to.against,
                 rakedStart ? course.topFrom().units() : Long.MIN_VALUE,
                 rakedEnd ? course.topTo().units() : Long.MAX_VALUE);
     }
@@ -64,8 +73,8 @@ public final class Stretches {
     private List<Gap> gaps(Course course) {
         List<Gap> merged = new ArrayList<>();
         for (Obstacle obstacle : parting(course)) {
-            Edge near = new Edge(obstacle.from().units(), obstacle.kind().runEnd());
-            Edge far = new Edge(obstacle.to().units(), obstacle.kind().runEnd());
+            Edge near = new Edge(obstacle.from().units(), obstacle.kind().runEnd(), against(obstacle));
+            Edge far = near.moved(obstacle.to().units());
             Gap previous = merged.isEmpty() ? null : merged.get(merged.size() - 1);
             if (previous != null && near.at <= previous.far.at) {
                 merged.set(merged.size() - 1,
@@ -75,6 +84,11 @@ public final class Stretches {
             }
         }
         return merged;
+    }
+
+    private static String against(Obstacle obstacle) {
+        boolean fixed = obstacle.kind().runEnd() == RunEnd.JOINT && obstacle.meeting().isEmpty();
+        return fixed ? obstacle.kind() + " " + obstacle.mark() : "";
     }
 
     /** The edge that lies further towards {@code direction}, the joint if they lie together. */
@@ -104,7 +118,7 @@ public final class Stretches {
         Edge level = level(wall.end(), course);
         long shortened = wall.length().minus(course.to()).units();
         Edge inwards = raked(level, shortened, course.topTo().isLessThan(course.to()));
-        return new Edge(wall.length().units() - inwards.at, inwards.kind);
+        return inwards.moved(wall.length().units() - inwards.at);
     }
 
     /** Where the course ends, measured inwards from the wall's outer end, if nothing is raked. */
@@ -119,7 +133,7 @@ public final class Stretches {
                     ? new Edge(-bonded.reach().units(), RunEnd.FACE)
                     : new Edge(0, RunEnd.JOINT);
         }
-        return new Edge(0, end instanceof WallEnd.Tied ? RunEnd.JOINT : RunEnd.FACE);
+        return end instanceof WallEnd.Tied ? new Edge(0, RunEnd.JOINT, "tie") : new Edge(0, RunEnd.FACE);
     }
 
     /** Under a gable the course ends where the roof lets it, unless the masonry it meets stops it before. */

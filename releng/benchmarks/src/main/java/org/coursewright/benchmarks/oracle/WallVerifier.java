@@ -15,12 +15,14 @@ final class WallVerifier {
 
     private final WallFace wall;
     private final WallLayout layout;
+    private final Handing handing;
     private final List<Stretch> stretches;
     private final List<String> faults = new ArrayList<>();
 
     WallVerifier(WallFace wall, WallLayout layout, Handing handing) {
         this.wall = wall;
         this.layout = layout;
+        this.handing = handing;
         this.stretches = Stretches.of(wall, handing);
     }
 
@@ -30,10 +32,9 @@ final class WallVerifier {
                     wall.courses().size()));
         }
         verifyRuns();
-        LaidWall laid = LaidWall.of(layout);
-        expect("cut pieces", laid.cuts(), layout.cutPieces());
-        expect("lap violations", laid.lapViolations(wall.rule().leastLap().units()),
-                layout.lapViolations() + layout.straightJoints());
+        Score score = Score.of(wall, handing, layout);
+        expect("cut pieces", score.cuts(), layout.cutPieces());
+        expect("lap violations", score.lapViolations(), layout.lapViolations());
         if (layout.lowerBound() > layout.cutPieces()) {
             faults.add("%s: the bound %d is above the %d cuts.".formatted(wall.mark(), layout.lowerBound(),
                     layout.cutPieces()));
