@@ -12,7 +12,7 @@ import org.coursewright.benchmarks.walls.CoordinatedBuilding;
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.WallLayout;
 
-/** Lays sixty walls planned on the module, which close without a cut. Argument: report file. */
+/** Lays sixty walls planned on the module, which can be closed without a cut. Argument: report file. */
 public final class Coordinated {
 
     private static final PrintStream OUT = System.out;
@@ -40,10 +40,10 @@ public final class Coordinated {
                         # Bond engine: sixty walls planned on the module
 
                         Fifteen rooms of four walls with openings (`CoordinatedBuilding`): units of 14 by 10 in, closers of 10 in in
-                        stock, wall lengths and jambs on the module. Handed alternately, every course but those about a
-                        lintel closes without a cut.
+                        stock, wall lengths, jambs and lintels on the module. With the right handing of its sixty corners the whole
+                building closes without a cut and without a short lap.
 
-                        Made %s by
+                Made %s by
 
                             releng/benchmarks/run.sh coordinated
 

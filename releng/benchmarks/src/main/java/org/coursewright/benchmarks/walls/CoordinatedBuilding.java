@@ -14,11 +14,16 @@ import org.coursewright.bond.Obstacle;
  * <p>With a module of 14 1/2 in, n modules and 10 in is the length of a wall that closes at both corners without a cut
  * (n whole units and n - 1 joints where it runs through at one end, and the corner unit's width at the other). A jamb
  * stands as far from the wall's end; an opening is therefore a number of modules less 10 in wide.
+ *
+ * <p>A lintel bears 10 in on the side where the wall runs through in its course and 14 in on the other. So there is one
+ * handing, every wall through at its start in odd courses, with which the whole building closes without a cut and
+ * without a short lap; with any other it does not.
  */
 public final class CoordinatedBuilding {
 
     private static final int MODULE = 58;
     private static final int CLOSER = 40;
+    private static final int UNIT = 56;
     private static final int ROOMS = 15;
 
     private final Random random = new Random(60);
@@ -62,7 +67,7 @@ public final class CoordinatedBuilding {
             int to = from + width * MODULE - CLOSER;
             int sill = random.nextBoolean() ? 1 : 7;
             wall.obstruct(Obstacle.Kind.OPENING, from, to, sill, 18);
-            wall.obstruct(Obstacle.Kind.LINTEL, from - CLOSER, to + CLOSER, 19, 19);
+            wall.obstruct(Obstacle.Kind.LINTEL, from - CLOSER, to + UNIT, 19, 19);
         }
     }
 }
