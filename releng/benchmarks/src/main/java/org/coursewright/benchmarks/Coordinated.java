@@ -41,9 +41,9 @@ public final class Coordinated {
 
                         Fifteen rooms of four walls with openings (`CoordinatedBuilding`): units of 14 by 10 in, closers of 10 in in
                         stock, wall lengths, jambs and lintels on the module. With the right handing of its sixty corners the whole
-                building closes without a cut and without a short lap.
+                        building closes without a cut and without a short lap.
 
-                Made %s by
+                        Made %s by
 
                             releng/benchmarks/run.sh coordinated
 
