@@ -3,6 +3,7 @@
 #
 #   releng/benchmarks/run.sh compare [BUILDINGS SEED SECONDS]   small buildings against a general-purpose solver
 #   releng/benchmarks/run.sh claims [WALLS SEED SECONDS]        claims of optimality on full-sized walls
+#   releng/benchmarks/run.sh oracles [BUILDINGS SEED]           the solver against trying everything, the verifier against spoiled layouts
 #   releng/benchmarks/run.sh scale [SEED]                       time and memory for 5, 20, 60 and 200 walls
 #   releng/benchmarks/run.sh coordinated                        sixty walls on the module
 #   releng/benchmarks/run.sh jmh [JMH OPTIONS]                  JMH benchmarks; the result goes to docs/benchmarks
@@ -40,6 +41,7 @@ shift || true
 case $command in
   compare) compile && main Comparison "${1:-480}" "${2:-1}" "${3:-5}" "$reports/bond-comparison.md" ;;
   claims) compile && main Claims "${1:-60}" "${2:-1}" "${3:-10}" "$reports/bond-claims.md" ;;
+  oracles) compile && main OracleCheck "${1:-120}" "${2:-3}" ;;
   scale) compile && main Scale "${1:-1}" "$reports" ;;
   coordinated) compile && main Coordinated "$reports/bond-coordinated.md" ;;
   jmh) compile && java -cp "$classpath" org.openjdk.jmh.Main -rff "$reports/bond-jmh.json" -rf json "$@" ;;

@@ -34,7 +34,7 @@ record LaidStretch(Stretch stretch, List<Long> pieces) {
         return new WallLayout(wall.mark(), courses, 0, 0, unfillable, false, 0);
     }
 
-    private Run run(WallFace wall) {
+    Run run(WallFace wall) {
         int joints = stretch.joints(pieces.size());
         long rest = stretch.length() - pieces.stream().mapToLong(Long::longValue).sum();
         Optional<LengthRatio> joint = joints == 0

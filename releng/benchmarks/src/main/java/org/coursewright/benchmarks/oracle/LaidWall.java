@@ -26,7 +26,7 @@ record LaidWall(List<List<HeadJoint>> joints, int cuts, int unfillable) {
         return new LaidWall(joints, (int) cuts, layout.unfillable().size());
     }
 
-    private static List<HeadJoint> joints(CourseLayout course) {
+    static List<HeadJoint> joints(CourseLayout course) {
         List<HeadJoint> joints = new ArrayList<>();
         for (Run run : course.runs()) {
             List<LaidPiece> laid = LaidPiece.of(run);
