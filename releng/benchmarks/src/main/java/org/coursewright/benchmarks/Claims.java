@@ -87,8 +87,9 @@ public final class Claims {
                 | ... confirmed: no better layout exists | %d |
                 | ... refuted | %d |
                 | ... undecided within the time | %d |
-                """.formatted(RunOn.today(), count, arguments, RunOn.machine(), count,
-                verdicts.values().stream().mapToInt(Integer::intValue).sum(), count(Verdict.CONFIRMED),
-                count(Verdict.REFUTED), count(Verdict.UNDECIDED));
+                """
+                .formatted(RunOn.today(), count, arguments, RunOn.machine(), count,
+                        verdicts.values().stream().mapToInt(Integer::intValue).sum(), count(Verdict.CONFIRMED),
+                        count(Verdict.REFUTED), count(Verdict.UNDECIDED));
     }
 }

@@ -87,8 +87,9 @@ public final class OracleCheck {
                     answer.score()));
         }
         if (laid.compareTo(best) < 0 || engine.optimal() && !best.equals(laid)) {
-            failures.add("%s %s: the engine lays %s (called optimal: %s), %s is best.".formatted(name, wall.mark(), laid,
-                    engine.optimal(), best));
+            failures.add(
+                    "%s %s: the engine lays %s (called optimal: %s), %s is best.".formatted(name, wall.mark(), laid,
+                            engine.optimal(), best));
         }
         if (laid.compareTo(best) > 0) {
             worse++;

@@ -25,7 +25,8 @@ final class Spoiling {
         Map<String, BondResult> spoiled = new LinkedHashMap<>();
         spoiled.put("a cut not counted", wall(sound, wall -> counted(wall, 1, 0)));
         spoiled.put("a lap violation not there", wall(sound, wall -> counted(wall, 0, 1)));
-        spoiled.put("a course left out", wall(sound, wall -> laid(wall, wall.courses().subList(1, wall.courses().size()))));
+        spoiled.put("a course left out",
+                wall(sound, wall -> laid(wall, wall.courses().subList(1, wall.courses().size()))));
         spoiled.put("a run left out", run(sound, run -> Optional.empty()));
         spoiled.put("a piece too many", run(sound, run -> Optional.of(pieces(run, longer(run)))));
         spoiled.put("a piece a hair too long", run(sound, run -> Optional.of(pieces(run, stretched(run)))));

@@ -72,7 +72,7 @@ public final class Exhaustive {
 
     private long cheapest(Map<Integer, List<LaidCourse>> courses) {
         List<LaidCourse> below = List.of(LaidCourse.EMPTY);
-        long[] costs = { 0 };
+        long[] costs = {0};
         for (int course = 0; course < wall.courses().size(); course++) {
             List<LaidCourse> above = courses.getOrDefault(course, List.of(LaidCourse.EMPTY));
             costs = laidOn(below, costs, above);
