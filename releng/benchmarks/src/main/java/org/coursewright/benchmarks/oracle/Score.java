@@ -25,8 +25,13 @@ public record Score(int unfillable, int lapViolations, int cuts) implements Comp
     /** @return the score of a layout, recomputed from its pieces */
     public static Score of(WallFace wall, Handing handing, WallLayout layout) {
         LaidWall laid = LaidWall.of(layout);
-        int straight = StraightJoints.count(laidStretches(wall, handing, layout));
+        int straight = straightJoints(wall, handing, layout);
         return new Score(laid.unfillable(), laid.shortLaps(wall.rule().leastLap().units()) - straight, laid.cuts());
+    }
+
+    /** @return joints over joints that are so by design, which no layout can lap */
+    public static int straightJoints(WallFace wall, Handing handing, WallLayout layout) {
+        return StraightJoints.count(laidStretches(wall, handing, layout));
     }
 
     private static List<Stretch> laidStretches(WallFace wall, Handing handing, WallLayout layout) {

@@ -35,6 +35,7 @@ final class WallVerifier {
         Score score = Score.of(wall, handing, layout);
         expect("cut pieces", score.cuts(), layout.cutPieces());
         expect("lap violations", score.lapViolations(), layout.lapViolations());
+        expect("straight joints", Score.straightJoints(wall, handing, layout), layout.straightJoints());
         if (layout.lowerBound() > layout.cutPieces()) {
             faults.add("%s: the bound %d is above the %d cuts.".formatted(wall.mark(), layout.lowerBound(),
                     layout.cutPieces()));
