@@ -3,6 +3,7 @@ package org.coursewright.core.session;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,6 +35,9 @@ final class AtomicFile {
      */
     static void write(Path file, byte[] content) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new AccessDeniedException(target.toString());
+        }
         Path beside = besides(target);
         try {
             writeForced(beside, content);

@@ -7,6 +7,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.InternalEObject;
 import org.eclipse.emf.ecore.xmi.IllegalValueException;
 import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
+import org.eclipse.emf.ecore.xmi.XMIException;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
@@ -14,8 +15,19 @@ import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
 /** Builds a project from XML, and reports as faults what EMF would pass over in silence. */
 final class ProjectHandler extends SAXXMIHandler {
 
+    private static final int MOST_FAULTS = 100;
+
     ProjectHandler(XMLResource resource, XMLHelper helper, Map<?, ?> options) {
         super(resource, helper, options);
+    }
+
+    /** A file of nothing but faults is given up after some. */
+    @Override
+    public void error(XMIException fault) {
+        super.error(fault);
+        if (xmlResource.getErrors().size() >= MOST_FAULTS) {
+            throw new IllegalStateException(fault);
+        }
     }
 
     /** References into other files. */

@@ -20,12 +20,16 @@ final class ProjectScan {
 
     private static final int DEEPEST = 64;
 
+    /** Far more than any building has, and few enough that reading them ends. */
+    private static final int MOST_ELEMENTS = 100_000;
+
     private static final String XMI = "http://www.omg.org/XMI";
 
     private final Path file;
     private final String text;
     private final Map<String, Integer> lineOfId = new HashMap<>();
     private OptionalInt version = OptionalInt.empty();
+    private int elements;
 
     private ProjectScan(Path file, String text) {
         this.file = file;
@@ -88,6 +92,11 @@ final class ProjectScan {
         if (depth > DEEPEST) {
             throw fault(reader, "elements are nested more than %d deep, which no project is. %s"
                     .formatted(DEEPEST, ProjectText.RESTORE));
+        }
+        elements++;
+        if (elements > MOST_ELEMENTS) {
+            throw fault(reader, "there are more than %d elements, which no project has. %s".formatted(MOST_ELEMENTS,
+                    ProjectText.RESTORE));
         }
         if (depth == 1) {
             acceptRoot(reader);

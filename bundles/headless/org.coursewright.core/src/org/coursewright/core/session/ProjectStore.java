@@ -21,7 +21,7 @@ public final class ProjectStore {
     public static final String EXTENSION = ".coursewright";
 
     /** Greatest size of a file that is read (bytes). */
-    public static final long LARGEST_FILE = 64L << 20;
+    public static final long LARGEST_FILE = 16L << 20;
 
     private final MigrationChain migrations;
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,12 +14,14 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.Stream;
 
+import org.coursewright.model.project.Project;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever is in a file, loading gives a whole project or one exception that names the place and the way out. */
 class HostileFileTest {
@@ -150,7 +153,44 @@ class HostileFileTest {
         try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
             sparse.setLength(ProjectStore.LARGEST_FILE + 1);
         }
-        assertThat(refusal()).hasMessageContaining("at most 64 MB");
+        assertThat(refusal()).hasMessageContaining("at most 16 MB");
+    }
+
+    @Test
+    void floodOfFaultsIsGivenUp() throws IOException {
+        Files.writeString(file, GOOD.replace("<openings xmi:id=\"_o\" mark=\"D1\"/>", "<a/>\n".repeat(90_000)));
+        assertThat(refusal()).hasMessageContaining("Wall W1 has no \"a\"").hasMessageContaining("99 more faults");
+        assertThat(refusal().line()).hasValue(9);
+    }
+
+    @Test
+    void floodOfElementsIsGivenUp() throws IOException {
+        Files.writeString(file, GOOD.replace("<openings xmi:id=\"_o\" mark=\"D1\"/>", "<openings/>\n".repeat(100_000)));
+        assertThat(refusal()).hasMessageContaining("more than 100000 elements");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "1E999999999 mm", "1E-999999999 mm", "9223372036854775807 mm", "mm", "NaN mm" })
+    void lengthBeyondAllMeasureIsRefused(String length) throws IOException {
+        Files.writeString(file, GOOD.replace("2540 mm", length));
+        assertThat(refusal()).hasMessageContaining("the toX of Wall W1 cannot be");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "1E999999999 MTQ", "1E-999999999 MTQ", "1 USD EUR", "1" })
+    void quantityBeyondAllMeasureIsRefused(String quantity) throws IOException {
+        Files.writeString(file, GOOD.replace("</building>",
+                "</building>\n  <supply xmi:id=\"_y\"><offers leastLot=\"" + quantity + "\"/></supply>"));
+        assertThat(refusal()).hasMessageContaining("the leastLot of Offer cannot be");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "1E999999999", "1E-999999999", "-0.000" })
+    void numberOfAnySizeIsKept(String number) throws IOException, ProjectFileException {
+        Files.writeString(file, GOOD.replace("source=\"bought\"", "mass=\"" + number + "\""));
+        Project loaded = store.load(file);
+        store.save(loaded, file);
+        assertThat(store.load(file).getCatalogue().getUnitTypes().get(0).getMass()).isEqualTo(new BigDecimal(number));
     }
 
     @Test
@@ -164,7 +204,7 @@ class HostileFileTest {
     void anyMutationLoadsWhollyOrIsRefusedPlainly() throws IOException {
         Random random = new Random(20260302);
         byte[] good = GOOD.getBytes(StandardCharsets.UTF_8);
-        for (int i = 0; i < 2000; i++) {
+        for (int i = 0; i < 1000; i++) {
             Files.write(file, mutated(good, random));
             loadOrRefusal();
         }

@@ -36,9 +36,11 @@ public final class PropertyDescriptors {
     /**
      * @param feature of the model
      * @return its name for people
+     * @throws IllegalArgumentException if it holds elements and so is no property
      */
     public static String labelOf(EStructuralFeature feature) {
-        return EditTexts.of(key(feature) + ".label");
+        return EditTexts.find(key(feature) + ".label").orElseThrow(
+                () -> new IllegalArgumentException("%s is no property.".formatted(feature.getName())));
     }
 
     private static boolean isShown(EStructuralFeature feature) {

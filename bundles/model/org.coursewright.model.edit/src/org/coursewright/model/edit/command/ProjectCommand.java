@@ -19,11 +19,12 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
  * An edit of a project: one intention of a person, undone and done again exactly.
  *
  * <p>A command is made for one edit and executed at most once. It is executable if nothing speaks against it
- * ({@link #refusal()}) and it would change something. Its label comes from {@code texts.properties}.
+ * ({@link #refusal()}) and it would change something.
  */
 public abstract class ProjectCommand extends AbstractCommand {
 
     private final EObject scope;
+    private final Object[] labelValues;
     private ChangeDescription recorded;
 
     /**
@@ -32,7 +33,13 @@ public abstract class ProjectCommand extends AbstractCommand {
      */
     protected ProjectCommand(EObject scope, Object... labelValues) {
         this.scope = Objects.requireNonNull(scope, "scope");
-        setLabel(EditTexts.of("command." + getClass().getSimpleName(), labelValues));
+        this.labelValues = labelValues.clone();
+    }
+
+    /** Comes from {@code texts.properties} by the name of the class; commands of other bundles override it. */
+    @Override
+    public String getLabel() {
+        return EditTexts.of("command." + getClass().getSimpleName(), labelValues);
     }
 
     /** @return why the edit cannot be made, empty if nothing speaks against it */

@@ -1,0 +1,127 @@
+package org.coursewright.model.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.stream.Stream;
+
+import org.coursewright.model.building.BuildingPackage;
+import org.coursewright.model.catalogue.CataloguePackage;
+import org.coursewright.model.programme.ProgrammePackage;
+import org.coursewright.model.project.ProjectPackage;
+import org.coursewright.model.proposal.ProposalPackage;
+import org.coursewright.model.register.RegisterPackage;
+import org.coursewright.model.supply.SupplyPackage;
+import org.eclipse.emf.ecore.EAnnotation;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EModelElement;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.EcorePackage;
+import org.eclipse.emf.ecore.resource.impl.ResourceSetImpl;
+import org.eclipse.emf.ecore.xmi.impl.EcoreResourceFactoryImpl;
+import org.eclipse.emf.common.util.URI;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Everything that people see has a text, and the texts are about what there is. */
+class EditTextsTest {
+
+    private static final String GENMODEL = "http://www.eclipse.org/emf/2002/GenModel";
+
+    static Stream<EClass> kinds() {
+        return Stream.of(ProjectPackage.eINSTANCE, BuildingPackage.eINSTANCE, CataloguePackage.eINSTANCE,
+                ProgrammePackage.eINSTANCE, SupplyPackage.eINSTANCE, RegisterPackage.eINSTANCE,
+                ProposalPackage.eINSTANCE).flatMap(each -> each.getEClassifiers().stream())
+                .filter(EClass.class::isInstance).map(EClass.class::cast).filter(each -> !each.isAbstract());
+    }
+
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void everyKindAndPropertyIsDescribed(EClass kind) {
+        assertThat(ElementLabels.of(kind)).isNotBlank();
+        for (PropertyDescriptor property : PropertyDescriptors.of(kind)) {
+            assertThat(property.label()).isNotBlank();
+            assertThat(property.group()).isNotBlank();
+            assertThat(property.help()).endsWith(".");
+            if (property.kind() == ValueKind.CHOICE) {
+                assertThat(PropertyText.choices(property)).isNotEmpty()
+                        .allSatisfy(choice -> assertThat(ElementLabels.of(choice)).isNotBlank());
+            }
+        }
+        assertThat(PropertyDescriptors.of(kind)).extracting(PropertyDescriptor::label).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @EnumSource(ValueRule.class)
+    void everyRuleHasItsRefusal(ValueRule rule) {
+        assertThat(EditTexts.of("refusal.value." + rule, "a", "b", "c")).contains("a", "b").endsWith(".");
+    }
+
+    @ParameterizedTest
+    @EnumSource(ValueKind.class)
+    void everyKindOfValueSaysWhatCanBeRead(ValueKind kind) {
+        assertThat(EditTexts.of("refusal.unreadable." + kind, "a", "b", "c")).contains("a", "b").endsWith(".");
+    }
+
+    @Test
+    void everyTextIsAboutSomething() {
+        Set<String> used = new HashSet<>();
+        kinds().forEach(kind -> {
+            used.add("kind." + kind.getName());
+            for (PropertyDescriptor property : PropertyDescriptors.of(kind)) {
+                EStructuralFeature feature = property.feature();
+                used.add(feature.getEContainingClass().getName() + "." + feature.getName());
+            }
+        });
+        List<String> unknown = ResourceBundle.getBundle("org.coursewright.model.edit.texts").keySet().stream()
+                .filter(key -> key.startsWith("kind.") && !used.contains(key) || key.startsWith("property.")
+                        && !used.contains(key.replaceAll("property\\.(\\w+\\.\\w+)\\.\\w+", "$1")))
+                .toList();
+        assertThat(unknown).isEmpty();
+    }
+
+    /** The Ecore model is the one source of what a property means; generated code does not carry it. */
+    @Test
+    void helpIsTheDocumentationOfTheModel() throws IOException {
+        Map<String, String> documentation = documentation();
+        kinds().forEach(kind -> PropertyDescriptors.of(kind).forEach(property -> {
+            EStructuralFeature feature = property.feature();
+            assertThat(property.help()).as(feature.getName())
+                    .isEqualTo(documentation.get(feature.getEContainingClass().getName() + "." + feature.getName()));
+        }));
+    }
+
+    private static Map<String, String> documentation() throws IOException {
+        ResourceSetImpl set = new ResourceSetImpl();
+        set.getPackageRegistry().put(EcorePackage.eNS_URI, EcorePackage.eINSTANCE);
+        set.getResourceFactoryRegistry().getExtensionToFactoryMap().put("ecore", new EcoreResourceFactoryImpl());
+        Map<String, String> found = new HashMap<>();
+        try (Stream<Path> files = Files.list(Path.of("../org.coursewright.model/model"))) {
+            for (Path file : files.filter(each -> each.toString().endsWith(".ecore")).toList()) {
+                EPackage model = (EPackage) set.getResource(URI.createFileURI(file.toAbsolutePath().toString()), true)
+                        .getContents().get(0);
+                model.getEClassifiers().stream().filter(EClass.class::isInstance).map(EClass.class::cast)
+                        .forEach(kind -> kind.getEStructuralFeatures().forEach(feature -> found
+                                .put(kind.getName() + "." + feature.getName(), documentation(feature))));
+            }
+        }
+        return found;
+    }
+
+    private static String documentation(EModelElement element) {
+        return Optional.ofNullable(element.getEAnnotation(GENMODEL)).map(EAnnotation::getDetails)
+                .map(details -> details.get("documentation")).orElse("");
+    }
+}
