@@ -170,14 +170,14 @@ class HostileFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "1E999999999 mm", "1E-999999999 mm", "9223372036854775807 mm", "mm", "NaN mm" })
+    @ValueSource(strings = {"1E999999999 mm", "1E-999999999 mm", "9223372036854775807 mm", "mm", "NaN mm"})
     void lengthBeyondAllMeasureIsRefused(String length) throws IOException {
         Files.writeString(file, GOOD.replace("2540 mm", length));
         assertThat(refusal()).hasMessageContaining("the toX of Wall W1 cannot be");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "1E999999999 MTQ", "1E-999999999 MTQ", "1 USD EUR", "1" })
+    @ValueSource(strings = {"1E999999999 MTQ", "1E-999999999 MTQ", "1 USD EUR", "1"})
     void quantityBeyondAllMeasureIsRefused(String quantity) throws IOException {
         Files.writeString(file, GOOD.replace("</building>",
                 "</building>\n  <supply xmi:id=\"_y\"><offers leastLot=\"" + quantity + "\"/></supply>"));
@@ -185,7 +185,7 @@ class HostileFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "1E999999999", "1E-999999999", "-0.000" })
+    @ValueSource(strings = {"1E999999999", "1E-999999999", "-0.000"})
     void numberOfAnySizeIsKept(String number) throws IOException, ProjectFileException {
         Files.writeString(file, GOOD.replace("source=\"bought\"", "mass=\"" + number + "\""));
         Project loaded = store.load(file);

@@ -85,9 +85,8 @@ public final class FeatureRules {
         if (feature.isMany()) {
             return value instanceof Iterable<?> values && areOfType(feature, values);
         }
-        return value == null
-                ? !feature.getEType().getInstanceClass().isPrimitive()
-                : feature.getEType().isInstance(value);
+        Class<?> type = feature.getEType().getInstanceClass();
+        return value == null ? !type.isPrimitive() && !type.isEnum() : feature.getEType().isInstance(value);
     }
 
     private static boolean areOfType(EStructuralFeature feature, Iterable<?> values) {

@@ -55,7 +55,7 @@ class CommandRefusalTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "", "  ", "\t" })
+    @ValueSource(strings = {"", "  ", "\t"})
     void blankMarkIsRefused(String mark) {
         assertThat(reason(new RenameCommand(sample.wall, mark))).contains("cannot be empty");
     }
@@ -140,7 +140,7 @@ class CommandRefusalTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "3/4, 1/2, 3/8", "3/8, 3/4, 1/2", "1/2, , 3/8" })
+    @CsvSource({"3/4, 1/2, 3/8", "3/8, 3/4, 1/2", "1/2, , 3/8"})
     void fallingJointsAreRefused(String least, String nominal, String most) {
         BondRule rule = BuildingFactory.eINSTANCE.createBondRule();
         rule.setHeadLeast(inches(least));
@@ -179,8 +179,10 @@ class CommandRefusalTest {
 
     @Test
     void simpleValuesAreChecked() {
-        assertThat(reason(set(sample.project, ProjectPackage.Literals.PROJECT__CURRENCY, "Dollar"))).contains("ISO 4217");
-        assertThat(reason(set(sample.project, ProjectPackage.Literals.PROJECT__LOCALE, "no locale"))).contains("BCP 47");
+        assertThat(reason(set(sample.project, ProjectPackage.Literals.PROJECT__CURRENCY, "Dollar")))
+                .contains("ISO 4217");
+        assertThat(reason(set(sample.project, ProjectPackage.Literals.PROJECT__LOCALE, "no locale")))
+                .contains("BCP 47");
         assertThat(reason(set(sample.wall, ProjectPackage.Literals.MARKED__NOTE, "bell \u0007"))).contains("control");
         assertThat(reason(set(sample.wall, ProjectPackage.Literals.MARKED__NOTE, "half \uD83E"))).contains("control");
         assertThat(reason(set(sample.wall, ProjectPackage.Literals.MARKED__MARK, "W2"))).contains("taken");
