@@ -27,7 +27,7 @@ import org.coursewright.model.project.Project;
  *
  * <p>Thread rule: all methods are called on the editing thread of the project.
  */
-public final class DerivationGraph implements AutoCloseable {
+public final class DerivationGraph {
 
     private static final Duration PAUSE = Duration.ofMillis(100);
 
@@ -149,7 +149,7 @@ public final class DerivationGraph implements AutoCloseable {
      * time it settles there is one call.
      *
      * @param result which
-     * @param on runs the calls, such as the executor of the display's thread
+     * @param on runs the calls, such as the queue of the display's thread; must return at once and not wait for the call
      * @param listener told the new state, fresh or failed; must not throw
      * @param <T> type of the result
      * @return what ends the listening
@@ -235,7 +235,6 @@ public final class DerivationGraph implements AutoCloseable {
     }
 
     /** Ends all computing in the background; nobody is told anything any more. */
-    @Override
     public synchronized void close() {
         cancelRun();
         executor.shutdownNow();

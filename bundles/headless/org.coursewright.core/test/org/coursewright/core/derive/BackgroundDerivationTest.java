@@ -53,29 +53,29 @@ class BackgroundDerivationTest {
 
     @Test
     void listenerIsToldOncePerSettledNode() throws InterruptedException {
-        try (DerivationGraph graph = graph(2, Duration.ZERO)) {
-            graph.listen(square(), Runnable::run, told::add);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(256));
-            edit(graph, 3);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(9));
-            project.setName("changes nothing that is read");
-            graph.modelChanged();
-            edit(graph, 4);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(16));
-        }
+        DerivationGraph graph = graph(2, Duration.ZERO);
+        graph.listen(square(), Runnable::run, told::add);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(256));
+        edit(graph, 3);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(9));
+        project.setName("changes nothing that is read");
+        graph.modelChanged();
+        edit(graph, 4);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(16));
+        graph.close();
         assertThat(told).isEmpty();
         assertThat(computed).hasValue(3);
     }
 
     @Test
     void quickEditsAreComputedOnce() throws InterruptedException {
-        try (DerivationGraph graph = graph(1, Duration.ofMillis(500))) {
-            graph.listen(square(), Runnable::run, told::add);
-            for (int i = 1; i <= 50; i++) {
-                edit(graph, i);
-            }
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(2500));
+        DerivationGraph graph = graph(1, Duration.ofMillis(500));
+        graph.listen(square(), Runnable::run, told::add);
+        for (int i = 1; i <= 50; i++) {
+            edit(graph, i);
         }
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(2500));
+        graph.close();
         assertThat(told).isEmpty();
         assertThat(computed).hasValue(1);
     }
@@ -95,13 +95,13 @@ class BackgroundDerivationTest {
             }
             return value;
         });
-        try (DerivationGraph graph = graph(1, Duration.ZERO)) {
-            graph.listen(patient, Runnable::run, told::add);
-            assertThat(started.await(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
-            edit(graph, 5);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(5));
-            assertThat(graph.state(patient)).isEqualTo(new NodeState.Fresh<>(5));
-        }
+        DerivationGraph graph = graph(1, Duration.ZERO);
+        graph.listen(patient, Runnable::run, told::add);
+        assertThat(started.await(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
+        edit(graph, 5);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(5));
+        assertThat(graph.state(patient)).isEqualTo(new NodeState.Fresh<>(5));
+        graph.close();
         assertThat(seen).hasValue("cancelled");
         assertThat(told).isEmpty();
     }
@@ -120,51 +120,51 @@ class BackgroundDerivationTest {
             }
             return value;
         });
-        try (DerivationGraph graph = graph(1, Duration.ZERO)) {
-            graph.listen(slow, Runnable::run, told::add);
-            assertThat(started.await(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
-            project.setName("other");
-            graph.modelChanged();
-            edited.countDown();
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(16));
-        }
+        DerivationGraph graph = graph(1, Duration.ZERO);
+        graph.listen(slow, Runnable::run, told::add);
+        assertThat(started.await(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
+        project.setName("other");
+        graph.modelChanged();
+        edited.countDown();
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(16));
+        graph.close();
         assertThat(computed).hasValue(1);
     }
 
     @Test
     void pullSettlesWhatABackgroundRunWouldHave() throws InterruptedException {
         Derived<Integer> square = square();
-        try (DerivationGraph graph = graph(1, Duration.ofMillis(300))) {
-            graph.listen(square, Runnable::run, told::add);
-            assertThat(graph.get(square)).isEqualTo(256);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(256));
-            assertThat(told.poll(600, TimeUnit.MILLISECONDS)).isNull();
-        }
+        DerivationGraph graph = graph(1, Duration.ofMillis(300));
+        graph.listen(square, Runnable::run, told::add);
+        assertThat(graph.get(square)).isEqualTo(256);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(256));
+        assertThat(told.poll(600, TimeUnit.MILLISECONDS)).isNull();
+        graph.close();
         assertThat(computed).hasValue(1);
     }
 
     @Test
     void lateListenerIsToldWhatIsKnown() throws InterruptedException {
         Derived<Integer> square = square();
-        try (DerivationGraph graph = graph(1, Duration.ZERO)) {
-            graph.get(square);
-            graph.listen(square, Runnable::run, told::add);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(256));
-        }
+        DerivationGraph graph = graph(1, Duration.ZERO);
+        graph.get(square);
+        graph.listen(square, Runnable::run, told::add);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(256));
+        graph.close();
         assertThat(computed).hasValue(1);
     }
 
     @Test
     void nobodyListeningMeansNothingIsComputed() throws InterruptedException {
-        try (DerivationGraph graph = graph(1, Duration.ZERO)) {
-            Derived<Integer> square = square();
-            DerivationGraph.Listening listening = graph.listen(square, Runnable::run, told::add);
-            next();
-            listening.end();
-            edit(graph, 3);
-            assertThat(told.poll(200, TimeUnit.MILLISECONDS)).isNull();
-            assertThat(graph.state(square)).isInstanceOf(NodeState.Stale.class);
-        }
+        DerivationGraph graph = graph(1, Duration.ZERO);
+        Derived<Integer> square = square();
+        DerivationGraph.Listening listening = graph.listen(square, Runnable::run, told::add);
+        next();
+        listening.end();
+        edit(graph, 3);
+        assertThat(told.poll(200, TimeUnit.MILLISECONDS)).isNull();
+        assertThat(graph.state(square)).isInstanceOf(NodeState.Stale.class);
+        graph.close();
         assertThat(computed).hasValue(1);
     }
 
@@ -176,13 +176,13 @@ class BackgroundDerivationTest {
             }
             return value;
         });
-        try (DerivationGraph graph = graph(1, Duration.ZERO)) {
-            project.setInchDenominator(-1);
-            graph.listen(picky, Runnable::run, told::add);
-            assertThat(next()).isEqualTo(new NodeState.Failed<>("Too small."));
-            edit(graph, 2);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(2));
-        }
+        DerivationGraph graph = graph(1, Duration.ZERO);
+        project.setInchDenominator(-1);
+        graph.listen(picky, Runnable::run, told::add);
+        assertThat(next()).isEqualTo(new NodeState.Failed<>("Too small."));
+        edit(graph, 2);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(2));
+        graph.close();
     }
 
     @Test
@@ -197,12 +197,12 @@ class BackgroundDerivationTest {
             computer.set(Thread.currentThread());
             return value;
         });
-        try (DerivationGraph graph = graph(2, Duration.ZERO)) {
-            graph.listen(result, Runnable::run, told::add);
-            next();
-            edit(graph, 8);
-            next();
-        }
+        DerivationGraph graph = graph(2, Duration.ZERO);
+        graph.listen(result, Runnable::run, told::add);
+        next();
+        edit(graph, 8);
+        next();
+        graph.close();
         assertThat(readers).containsOnlyKeys(Thread.currentThread());
         assertThat(computer.get()).isNotSameAs(Thread.currentThread());
     }
@@ -220,12 +220,12 @@ class BackgroundDerivationTest {
         List<Source<?>> top = List.copyOf(layer);
         Derived<Integer> total = Derived.of("total", Integer.class, top, (inputs, progress) -> top.stream()
                 .mapToInt(each -> (Integer) inputs.of(each)).sum());
-        try (DerivationGraph graph = graph(threads, Duration.ZERO)) {
-            graph.listen(total, Runnable::run, told::add);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(16 << layers));
-            edit(graph, 3);
-            assertThat(next()).isEqualTo(new NodeState.Fresh<>(3 << layers));
-        }
+        DerivationGraph graph = graph(threads, Duration.ZERO);
+        graph.listen(total, Runnable::run, told::add);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(16 << layers));
+        edit(graph, 3);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(3 << layers));
+        graph.close();
         assertThat(told).isEmpty();
         assertThat(computed).as("each sum of the lattice once for each edit").hasValue(2 * layers * (layers + 3) / 2);
     }

@@ -85,12 +85,12 @@ final class EditingProcess {
         return new EditingProcess(process, reports);
     }
 
-    /** Waits until the process has opened the project. */
-    void awaitOpened() throws InterruptedException, IOException {
+    /** Waits until the process has opened the project and made its first edit. */
+    void awaitFirstEdit() throws InterruptedException, IOException {
         Instant end = Instant.now().plus(PATIENCE);
-        while (reports().isEmpty()) {
+        while (reports().stream().noneMatch(report -> report.what().equals("edited"))) {
             if (!process.isAlive() || Instant.now().isAfter(end)) {
-                throw new IllegalStateException("The process did not open the project.");
+                throw new IllegalStateException("The process did not edit the project.");
             }
             Thread.sleep(20);
         }

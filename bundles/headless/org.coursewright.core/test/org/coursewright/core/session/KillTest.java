@@ -46,7 +46,7 @@ class KillTest {
         int saves = 0;
         for (int kills = 0; saves < SAVES || kills < LEAST_KILLS; kills++) {
             EditingProcess process = EditingProcess.start(file, Mode.SAVE, Duration.ZERO);
-            process.awaitOpened();
+            process.awaitFirstEdit();
             Thread.sleep(random.nextInt(1000));
             List<Report> reports = process.kill();
             int lastSaved = last(reports, "saved", Instant.MAX);
@@ -61,8 +61,8 @@ class KillTest {
             throws IOException, InterruptedException, ProjectFileException {
         for (int kills = 0; kills < KILLS_BETWEEN_SAVES; kills++) {
             EditingProcess process = EditingProcess.start(file, Mode.EDIT_ONLY, Duration.ofMillis(10));
-            process.awaitOpened();
-            Thread.sleep(PROMISE.toMillis() + 200 + random.nextInt(600));
+            process.awaitFirstEdit();
+            Thread.sleep(PROMISE.toMillis() + random.nextInt(600));
             Instant killed = Instant.now();
             List<Report> reports = process.kill();
             int promised = last(reports, "edited", killed.minus(PROMISE));
@@ -92,7 +92,7 @@ class KillTest {
     @Test
     void projectOpenInAnotherProcessNamesThatProcess() throws IOException, InterruptedException, ProjectFileException {
         EditingProcess process = EditingProcess.start(file, Mode.EDIT_ONLY, Duration.ofSeconds(60));
-        process.awaitOpened();
+        process.awaitFirstEdit();
         assertThatThrownBy(() -> ProjectSession.open(file)).isInstanceOfSatisfying(ProjectInUseException.class,
                 e -> assertThat(e.holder().process()).isEqualTo(process.number()))
                 .hasMessageContaining("process " + process.number());

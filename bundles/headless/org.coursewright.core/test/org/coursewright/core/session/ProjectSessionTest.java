@@ -2,15 +2,25 @@ package org.coursewright.core.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
+import org.coursewright.core.derive.Derived;
+import org.coursewright.core.derive.ModelRead;
+import org.coursewright.core.derive.NodeState;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.Wall;
@@ -248,5 +258,49 @@ class ProjectSessionTest {
             assertThatThrownBy(() -> session.execute(rename)).isInstanceOf(IllegalStateException.class)
                     .hasMessageContaining("is closed");
         }
+    }
+
+    @Test
+    void derivedResultsFollowEdits() throws ProjectFileException, InterruptedException {
+        ModelRead<String> mark = new ModelRead<>("mark", String.class,
+                project -> SampleProjects.walls(project).get(0).getMark());
+        Derived<Integer> length = Derived.of("length of the mark", Integer.class, mark,
+                (text, progress) -> text.length());
+        BlockingQueue<NodeState<Integer>> told = new LinkedBlockingQueue<>();
+        try (ProjectSession session = ProjectSession.open(file)) {
+            session.derived().listen(length, Runnable::run, told::add);
+            assertThat(told.poll(30, TimeUnit.SECONDS)).isEqualTo(new NodeState.Fresh<>(2));
+            session.execute(new RenameCommand(wall(session, 0), "North"));
+            assertThat(told.poll(30, TimeUnit.SECONDS)).isEqualTo(new NodeState.Fresh<>(5));
+            session.undo();
+            assertThat(session.derived().get(length)).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void fileThatMayNotBeWrittenIsNotReplaced() throws ProjectFileException, IOException {
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
+        assumeThat(Files.isWritable(file)).as("run by the superuser, who may write anything").isFalse();
+        try (ProjectSession session = ProjectSession.open(file)) {
+            session.execute(new RenameCommand(wall(session, 0), "North"));
+            assertThatThrownBy(session::save).isInstanceOf(ProjectFileException.class).hasMessageContaining("may write");
+        }
+    }
+
+    /** An edit must not be felt: half of them take less than 50 ms in a project of 200 walls, even on a busy machine. */
+    @Test
+    void editOfALargeProjectIsQuick() throws ProjectFileException {
+        store.save(SampleProjects.ofWalls(200), file);
+        List<Duration> times = new ArrayList<>();
+        try (ProjectSession session = ProjectSession.open(file)) {
+            for (int i = 0; i < 101; i++) {
+                ChangeWallHeightCommand command = new ChangeWallHeightCommand(wall(session, i), Length.ofInches(99));
+                Instant start = Instant.now();
+                session.execute(command);
+                times.add(Duration.between(start, Instant.now()));
+            }
+        }
+        times.sort(Comparator.naturalOrder());
+        assertThat(times.get(times.size() / 2)).isLessThan(Duration.ofMillis(50));
     }
 }
