@@ -283,7 +283,8 @@ class ProjectSessionTest {
         assumeThat(Files.isWritable(file)).as("run by the superuser, who may write anything").isFalse();
         try (ProjectSession session = ProjectSession.open(file)) {
             session.execute(new RenameCommand(wall(session, 0), "North"));
-            assertThatThrownBy(session::save).isInstanceOf(ProjectFileException.class).hasMessageContaining("may write");
+            assertThatThrownBy(session::save).isInstanceOf(ProjectFileException.class)
+                    .hasMessageContaining("may write");
         }
     }
 
