@@ -56,6 +56,55 @@ class CutPlannerTest {
         assertThat(plan.proven()).isTrue();
     }
 
+    /** Paper rolls of 5600 mm in thirteen widths, a common teaching example, from memory: 73 rolls. */
+    @Test
+    void paperRollsOfTheTeachingExampleNeedSeventyThree() {
+        int[] widths = {1380, 1520, 1560, 1710, 1820, 1880, 1930, 2000, 2050, 2100, 2140, 2150, 2200};
+        int[] counts = {22, 25, 12, 14, 18, 18, 20, 10, 12, 14, 16, 18, 20};
+        Map<Integer, Integer> pieces = new TreeMap<>();
+        for (int i = 0; i < widths.length; i++) {
+            pieces.put(widths[i], counts[i]);
+        }
+        CutPlan plan = plan(5600, 0, pieces);
+        assertThat(plan.units()).isEqualTo(73);
+        assertThat(plan.proven()).isTrue();
+    }
+
+    /**
+     * Units cut up without any waste, and the pieces shuffled: the optimum is known, since it takes all the length there is.
+     * Instances like the triplets of E. Falkenauer (1996), hard for rules that fill largest first.
+     */
+    @Test
+    void plantedPlansWithoutWasteAreFound() {
+        Random random = new Random(1996);
+        for (int i = 0; i < 12; i++) {
+            int units = 5 + random.nextInt(16);
+            Map<Integer, Integer> pieces = new TreeMap<>();
+            for (int unit = 0; unit < units; unit++) {
+                int first = 380 + random.nextInt(110);
+                int second = 250 + random.nextInt((1000 - first) / 2 - 250);
+                for (int piece : new int[]{first, second, 1000 - first - second}) {
+                    pieces.merge(piece, 1, Integer::sum);
+                }
+            }
+            CutPlan plan = plan(1000, 0, pieces);
+            assertThat(plan.lowerBound()).isEqualTo(units);
+            assertThat(plan.units()).as("pieces %s", pieces).isEqualTo(units);
+            assertThat(plan.offcuts()).isEqualTo(mm(0));
+        }
+    }
+
+    /** What goes in comes out: pieces, a kerf for each that the blade parts, and offcuts. */
+    @Test
+    void piecesKerfsAndOffcutsAddUpToTheUnits() {
+        CutPlan plan = plan(290, 4, Map.of(100, 3, 60, 2));
+        // 100 + 4 + 100 + 4 + 60 + 4 leave 18; 100 + 4 + 60 + 4 leave 122
+        assertThat(plan.units()).isEqualTo(2);
+        assertThat(plan.offcuts()).isEqualTo(mm(18 + 122));
+        CutPattern full = new CutPattern(new TreeMap<>(Map.of(mm(143), 2)), 1);
+        assertThat(full.offcut(plan.stock())).isEqualTo(mm(0));
+    }
+
     /**
      * M. Fieldhouse, "The duality gap in trim problems" (1990), from memory: lengths 44, 33 and 12 from 132, 2 + 3k, 3 + 4k
      * and 6 + 11k of them; the relaxation is 259/132 + 3k, yet one unit more than that rounded up is needed. So the proof

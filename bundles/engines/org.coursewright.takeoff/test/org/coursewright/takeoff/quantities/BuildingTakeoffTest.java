@@ -131,6 +131,20 @@ class BuildingTakeoffTest {
                 "units.cutting", "units.ordered", "mortar.net", "mortar.ordered", "mortar.net", "mortar.ordered");
     }
 
+    @Test
+    void specialsAndPiecesOfLowCoursesHaveFiguresOfTheirOwn() {
+        LaidRun half = new LaidRun(mm(0), mm(440), mm(10), false, false, List.of(LaidPiece.square(mm(290), Kind.WHOLE),
+                LaidPiece.square(mm(140), Kind.SPECIAL)));
+        LaidWall wall = new LaidWall("W1", BLOCK, mm(140), List.of(new LaidCourse(1, mm(80), mm(10), List.of(half))));
+        List<Figure> figures = TakeoffFigures.of(measure(wall));
+        assertThat(figures).extracting(figure -> figure.trace().formula().id()).startsWith("units.whole",
+                "units.specials", "units.cutting", "units.low", "units.ordered");
+        // one special and 5 % breakage are two
+        assertThat(figures.get(1).item()).isEqualTo("block 140 mm");
+        assertThat(figures.get(1).quantity()).hasToString("2 H87");
+        assertThat(figures.get(3).quantity()).hasToString("2 H87");
+    }
+
     /** Worked again from nothing but the inputs that are shown. */
     @Test
     void figuresOfACourseCanBeWorkedAgainFromTheirInputs() {

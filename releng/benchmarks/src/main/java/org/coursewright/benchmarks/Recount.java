@@ -13,7 +13,8 @@ final class Recount {
 
     static WallLayout of(WallFace wall, Handing handing, WallLayout layout) {
         Score score = Score.of(wall, handing, layout);
-        return new WallLayout(layout.mark(), layout.courses(), score.cuts(), score.lapViolations(), Score.straightJoints(wall, handing, layout),
+        return new WallLayout(layout.mark(), layout.courses(), score.cuts(), score.lapViolations(),
+                Score.straightJoints(wall, handing, layout),
                 layout.unfillable(), false, 0);
     }
 }

@@ -46,12 +46,14 @@ final class Spoiling {
     }
 
     private static WallLayout counted(WallLayout wall, int cuts, int violations) {
-        return new WallLayout(wall.mark(), wall.courses(), wall.cutPieces() + cuts, wall.lapViolations() + violations, wall.straightJoints(),
+        return new WallLayout(wall.mark(), wall.courses(), wall.cutPieces() + cuts, wall.lapViolations() + violations,
+                wall.straightJoints(),
                 wall.unfillable(), false, 0);
     }
 
     private static WallLayout laid(WallLayout wall, List<CourseLayout> courses) {
-        return new WallLayout(wall.mark(), courses, wall.cutPieces(), wall.lapViolations(), wall.straightJoints(), wall.unfillable(), false,
+        return new WallLayout(wall.mark(), courses, wall.cutPieces(), wall.lapViolations(), wall.straightJoints(),
+                wall.unfillable(), false,
                 0);
     }
 

@@ -22,6 +22,7 @@ final class ColumnGeneration {
     private final double[] uses;
     private final List<int[]> basis = new ArrayList<>();
 
+    /** @param demand of each size, zero or more */
     ColumnGeneration(Sizes sizes, long[] demand) {
         this.sizes = sizes;
         knapsack = new Knapsack(sizes, demand);
@@ -30,7 +31,7 @@ final class ColumnGeneration {
         uses = new double[count];
         for (int item = 0; item < count; item++) {
             int[] pattern = new int[count];
-            pattern[item] = (int) Math.min(demand[item], sizes.capacity() / sizes.size(item));
+            pattern[item] = (int) Math.max(1, Math.min(demand[item], sizes.capacity() / sizes.size(item)));
             basis.add(pattern);
             inverse[item][item] = 1.0 / pattern[item];
             uses[item] = (double) demand[item] / pattern[item];

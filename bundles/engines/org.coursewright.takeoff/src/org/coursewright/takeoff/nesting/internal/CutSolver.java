@@ -16,10 +16,13 @@ import org.coursewright.takeoff.nesting.CutPlan;
 import org.coursewright.takeoff.nesting.CutStock;
 
 /**
- * Solves one cutting problem: relaxation, plans by filling and rounding, then search, first over what rounding leaves and,
- * if the bound is still not met, over everything.
+ * Solves one cutting problem: relaxation, plans by filling and rounding, search over what rounding leaves, diving and, if the
+ * bound is still not met, search over everything.
  */
 public final class CutSolver {
+
+    /** What a relaxation takes, in nodes of search. */
+    private static final int NODES_FOR_RELAXATION = 500;
 
     private final CutStock stock;
     private final Sizes sizes;
@@ -46,6 +49,9 @@ public final class CutSolver {
         Relaxation relaxation = new ColumnGeneration(sizes, demand).solve(progress);
         Fraction bound = relaxation.bound(demand);
         Cutting best = rounded(relaxation, bound.ceiling());
+        if (best.total() > bound.ceiling()) {
+            best = new Diving(sizes, bound.ceiling(), limit / NODES_FOR_RELAXATION, progress).dive(demand).orElse(best);
+        }
         boolean proven = best.total() == bound.ceiling();
         if (!proven) {
             BranchAndBound search = new BranchAndBound(sizes, relaxation, limit, progress);
