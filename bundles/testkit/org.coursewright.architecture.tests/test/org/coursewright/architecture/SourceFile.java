@@ -3,6 +3,7 @@ package org.coursewright.architecture;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import java.util.Locale;
 import javax.tools.JavaCompiler;
 import javax.tools.JavaFileObject;
 import javax.tools.SimpleJavaFileObject;
+import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
 import com.sun.source.doctree.DocCommentTree;
@@ -24,6 +26,10 @@ record SourceFile(String name, CompilationUnitTree unit, DocTrees docs) {
 
     private static final JavaCompiler COMPILER = ToolProvider.getSystemJavaCompiler();
 
+    /** Shared, for opening one costs more than parsing a file. */
+    private static final StandardJavaFileManager FILES = COMPILER.getStandardFileManager(null, Locale.ROOT,
+            StandardCharsets.UTF_8);
+
     static SourceFile read(Path file) {
         return parse(file.toString(), Repository.text(file));
     }
@@ -36,7 +42,7 @@ record SourceFile(String name, CompilationUnitTree unit, DocTrees docs) {
                 return text;
             }
         };
-        JavacTask task = (JavacTask) COMPILER.getTask(null, null, diagnostic -> {
+        JavacTask task = (JavacTask) COMPILER.getTask(null, FILES, diagnostic -> {
             throw new IllegalArgumentException(name + ": " + diagnostic.getMessage(Locale.ROOT));
         }, List.of("-proc:none"), null, List.of(source));
         try {
