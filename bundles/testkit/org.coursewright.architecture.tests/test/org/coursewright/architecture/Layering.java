@@ -31,8 +31,9 @@ final class Layering {
                     "core"),
             bundle("cli", EMF, new String[]{"org.eclipse.equinox.app..", "picocli..", "com.google.gson.."}).of(
                     "measure", "bond", "model", "model.edit", "core", "exchange"),
-            // ui: plug-ins use workbench (and one day diagram.ui), never one another
-            bundle("workbench", PLATFORM).of("measure", "bond", "model", "model.edit", "core"));
+            // ui: plug-ins use workbench and diagram.ui, never one another
+            bundle("workbench", PLATFORM).of("measure", "bond", "model", "model.edit", "core"),
+            bundle("diagram.ui", PLATFORM).of("measure", "model", "model.edit", "core", "workbench"));
 
     /** What one bundle may use: own bundles by full name, other packages as ArchUnit patterns. */
     record Allowance(String bundle, Set<String> bundles, List<String> packages) {

@@ -24,6 +24,12 @@ public final class WorkbenchIds {
     /** The parameter of {@link #OPEN_PROJECT} with the path of the file; without it the command asks for a file. */
     public static final String OPEN_PROJECT_FILE = OPEN_PROJECT + ".file";
 
+    /**
+     * The command that opens the selected element in its editor; the navigator executes it on a double-click and on Enter. A
+     * plug-in with an editor declares a handler that is active while an element of its kind is selected.
+     */
+    public static final String OPEN_ELEMENT = BUNDLE + ".openElement";
+
     private WorkbenchIds() {
     }
 }

@@ -58,6 +58,7 @@ final class ProjectTreePanel extends Composite {
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         viewer.getControl().setMenu(menu.createContextMenu(viewer.getControl()));
         site.registerContextMenu(menu, viewer);
+        viewer.addOpenListener(new ElementOpening(viewer, site));
     }
 
     void show(ProjectSession session) {

@@ -1,10 +1,12 @@
 package org.coursewright.workbench.internal.project;
 
+import java.util.Collections;
 import java.util.List;
 
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
+import org.coursewright.workbench.saving.ProjectSaveable;
 import org.eclipse.ui.ISaveablesLifecycleListener;
 import org.eclipse.ui.ISaveablesSource;
 import org.eclipse.ui.Saveable;
@@ -50,13 +52,15 @@ public final class ProjectSaveables implements OpenProjectsListener {
     }
 
     /**
-     * Lets the platform ask whether to save a project that is about to be closed, and save it if so.
+     * Lets the platform ask whether to save a project that is about to be closed, and save it if so. The platform asks only
+     * if every part that holds the project lets go of it, so its editors are counted in.
      *
      * @param session of the project
      * @return whether it may be closed now
      */
     public boolean mayClose(ProjectSession session) {
-        return !tell(SaveablesLifecycleEvent.PRE_CLOSE, session).isVeto();
+        List<ProjectSession> holders = Collections.nCopies(1 + ProjectEditors.on(session), session);
+        return !tell(SaveablesLifecycleEvent.PRE_CLOSE, holders).isVeto();
     }
 
     @Override
@@ -68,8 +72,12 @@ public final class ProjectSaveables implements OpenProjectsListener {
         }
     }
 
-    private SaveablesLifecycleEvent tell(int what, ProjectSession session) {
-        var event = new SaveablesLifecycleEvent(source, what, asSaveables(List.of(session)), false);
+    private void tell(int what, ProjectSession session) {
+        tell(what, List.of(session));
+    }
+
+    private SaveablesLifecycleEvent tell(int what, List<ProjectSession> sessions) {
+        var event = new SaveablesLifecycleEvent(source, what, asSaveables(sessions), false);
         platform.handleLifecycleEvent(event);
         return event;
     }

@@ -4,12 +4,15 @@ import org.coursewright.workbench.WorkbenchIds;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** The first arrangement of the window: what is planned on the left, its details beside it, findings below. */
+/**
+ * The first arrangement of the window: what is planned on the left, its details on the right, findings below; between them
+ * the editors, once one is open.
+ */
 public final class PlanningPerspective implements IPerspectiveFactory {
 
-    private static final float ABOVE_FINDINGS = 0.68f;
-    private static final float LEFT = 0.32f;
-    private static final float BEFORE_PROPERTIES = 0.6f;
+    private static final float ABOVE_FINDINGS = 0.78f;
+    private static final float LEFT = 0.22f;
+    private static final float BEFORE_PROPERTIES = 0.72f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

@@ -1,4 +1,4 @@
-package org.coursewright.workbench.internal.project;
+package org.coursewright.workbench.saving;
 
 import org.coursewright.core.session.ProjectFileException;
 import org.coursewright.core.session.ProjectSession;
@@ -12,11 +12,12 @@ import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.Saveable;
 
 /** A project as the platform's questions about unsaved work see it; equal for every part that shows the project. */
-final class ProjectSaveable extends Saveable {
+public final class ProjectSaveable extends Saveable {
 
     private final ProjectSession session;
 
-    ProjectSaveable(ProjectSession session) {
+    /** @param session of the project, open */
+    public ProjectSaveable(ProjectSession session) {
         this.session = session;
     }
 

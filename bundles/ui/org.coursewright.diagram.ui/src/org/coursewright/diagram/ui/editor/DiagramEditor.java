@@ -1,0 +1,158 @@
+package org.coursewright.diagram.ui.editor;
+
+import java.util.List;
+
+import org.coursewright.core.session.ProjectSession;
+import org.coursewright.diagram.ui.history.SessionCommandStack;
+import org.coursewright.diagram.ui.ink.Ink;
+import org.coursewright.diagram.ui.part.DiagramRoot;
+import org.coursewright.diagram.ui.part.ElementPart;
+import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.workbench.OpenProjects;
+import org.coursewright.workbench.OpenProjectsListener;
+import org.coursewright.workbench.saving.ProjectSaveable;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.gef.DefaultEditDomain;
+import org.eclipse.gef.MouseWheelHandler;
+import org.eclipse.gef.MouseWheelZoomHandler;
+import org.eclipse.gef.ui.parts.GraphicalEditor;
+import org.eclipse.swt.SWT;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.ISaveablesSource;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.Saveable;
+
+/**
+ * A graphical editor on one element of an open project. Its edits, history and unsaved state are the project's; it
+ * closes with the project. Everything it shows is refreshed after each edit and each change of zoom.
+ */
+@SuppressWarnings("resource") // whoever opened the project closes its session
+public abstract class DiagramEditor extends GraphicalEditor implements ISaveablesSource, OpenProjectsListener {
+
+    private ElementInput input;
+    private SessionCommandStack history;
+    private OpenProjects projects;
+
+    @Override
+    public void init(IEditorSite site, IEditorInput opened) throws PartInitException {
+        if (!(opened instanceof ElementInput element)) {
+            throw new PartInitException(DiagramText.notAnElement);
+        }
+        input = element;
+        history = new SessionCommandStack(element.session());
+        DefaultEditDomain domain = new DefaultEditDomain(this);
+        domain.setCommandStack(history);
+        setEditDomain(domain);
+        super.init(site, opened);
+        projects = site.getService(OpenProjects.class);
+        projects.addListener(this);
+        setPartName(opened.getName());
+    }
+
+    /** @return the session of the project */
+    protected final ProjectSession session() {
+        return input.session();
+    }
+
+    /** @return the element that the editor was opened on; it may have been deleted since */
+    protected final EObject element() {
+        return input.element();
+    }
+
+    /** @return whether the element is part of the project, which it is not while its removal is not undone */
+    protected final boolean isElementThere() {
+        return projects.sessionOf(element()).isPresent();
+    }
+
+    /** Shows the whole diagram as large as possible. */
+    protected abstract void fit();
+
+    @Override
+    protected void configureGraphicalViewer() {
+        super.configureGraphicalViewer();
+        DiagramRoot root = new DiagramRoot();
+        getGraphicalViewer().setRootEditPart(root);
+        getGraphicalViewer().setKeyHandler(new DiagramKeys(getGraphicalViewer(), this::fit));
+        getGraphicalViewer().setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
+                MouseWheelZoomHandler.SINGLETON);
+        getGraphicalViewer().getControl().setBackground(ink().paper());
+        root.getZoomManager().addZoomListener(zoom -> refreshParts());
+    }
+
+    /** @return what to draw with in the present theme */
+    protected final Ink ink() {
+        return Ink.of(getGraphicalViewer().getControl().getParent());
+    }
+
+    /** @return the scale that the diagram is shown in */
+    protected final DiagramScale scale() {
+        return DiagramScale.of(getGraphicalViewer());
+    }
+
+    /** Shows all parts as the project is now. */
+    protected void refreshParts() {
+        if (getGraphicalViewer().getContents() instanceof ElementPart<?> contents) {
+            contents.refreshAll();
+        }
+    }
+
+    @Override
+    public void projectChanged(Change change, ProjectSession session) {
+        if (session != session()) {
+            return;
+        }
+        if (change == Change.CLOSED) {
+            getSite().getPage().closeEditor(this, false);
+        } else if (change == Change.EDITED && getGraphicalViewer() != null) {
+            edited();
+        }
+    }
+
+    /** Takes note that the project was edited or saved. */
+    protected void edited() {
+        setPartName(input.getName());
+        firePropertyChange(PROP_DIRTY);
+        if (isElementThere()) {
+            refreshParts();
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        projects.activate(session());
+        super.setFocus();
+    }
+
+    @Override
+    public boolean isDirty() {
+        return session().isDirty();
+    }
+
+    @Override
+    public Saveable[] getSaveables() {
+        return List.of(new ProjectSaveable(session())).toArray(Saveable[]::new);
+    }
+
+    @Override
+    public Saveable[] getActiveSaveables() {
+        return getSaveables();
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        throw new UnsupportedOperationException("saved as the project it belongs to");
+    }
+
+    @Override
+    public void dispose() {
+        if (projects != null) {
+            projects.removeListener(this);
+        }
+        super.dispose();
+        if (history != null) {
+            history.dispose();
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** How lengths become pixels and back. */
+package org.coursewright.diagram.ui.scale;

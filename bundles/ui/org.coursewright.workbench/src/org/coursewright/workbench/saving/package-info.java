@@ -1,0 +1,2 @@
+/** How parts that show a project share its unsaved state. */
+package org.coursewright.workbench.saving;
