@@ -1,6 +1,12 @@
 package org.coursewright.bond.internal;
 
-import java.util.BitSet;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.coursewright.bond.Piece;
 
 /**
  * Tells whether two runs of consecutive courses can be filled from given pieces so that all laps are kept. Both are
@@ -11,14 +17,19 @@ import java.util.BitSet;
  */
 final class PairFit {
 
-    private static final int MOST_STATES = 4_000_000;
+    private static final int MOST_STATES = 1_000_000;
 
     private final Masonry masonry;
     private final RunShape first;
     private final RunShape second;
     private final long offset;
     private final boolean forced;
+    private final Map<PieceSet, PieceOrders> firstOrders = new IdentityHashMap<>();
+    private final Map<PieceSet, PieceOrders> secondOrders = new IdentityHashMap<>();
+    /** States of the search at hand; kept from search to search, for clearing a few is cheaper than growing anew. */
+    private final long[] seen = new long[MOST_STATES / Long.SIZE + 1];
     private long steps;
+    private boolean skipped;
 
     /**
      * @param offset where the second run begins, measured from the start of the first
@@ -33,107 +44,158 @@ final class PairFit {
         forced = new ForcedViolations(masonry).between(first, second, offset) > 0;
     }
 
+    /** Whether sets too large to search have been passed over. */
+    boolean hasSkipped() {
+        return skipped;
+    }
+
     /** Whether the search has given up: nothing is known then. */
     boolean isExhausted() {
         return steps <= 0;
     }
 
-    /** Whether both sets can be ordered so; {@code true} also if the search has given up. */
-    boolean fits(PieceSet one, PieceSet other) {
-        long product = PieceOrders.states(one, masonry) * PieceOrders.states(other, masonry);
-        if (product > MOST_STATES) {
-            steps = 0;
+    /**
+     * Orders of both sets that keep all laps.
+     *
+     * @return the lower run's pattern and the upper run's; empty if there are none or the search has given up
+     */
+    Optional<List<Pattern>> fit(PieceSet one, PieceSet other) {
+        boolean large = PieceOrders.states(one) * PieceOrders.states(other) > MOST_STATES;
+        skipped |= large;
+        if (large || isExhausted()) {
+            return Optional.empty();
         }
-        return isExhausted() || new Search(one, other).run();
+        Search search = new Search(one, other);
+        Optional<List<Pattern>> found = search.run();
+        search.forget();
+        return found;
     }
 
     /** One search, depth first. */
     private final class Search {
+        private final PieceSet one;
+        private final PieceSet other;
         private final PieceOrders ones;
         private final PieceOrders others;
+        private final long oneScale;
+        private final long otherScale;
+        private final long shift;
         private final long oneWidth;
         private final long otherWidth;
         private final long lap;
-        private final BitSet seen = new BitSet();
-        private int[] stack = new int[64];
-        private int size;
+        private final IntList visited = new IntList();
+        private final IntList parents = new IntList();
+        private final IntList open = new IntList();
 
         Search(PieceSet one, PieceSet other) {
-            long oneScale = Math.max(1, one.joints());
-            long otherScale = Math.max(1, other.joints());
-            ones = new PieceOrders(first, masonry, one, 0, otherScale);
-            others = new PieceOrders(second, masonry, other, offset, oneScale);
+            this.one = one;
+            this.other = other;
+            oneScale = Math.max(1, one.joints());
+            otherScale = Math.max(1, other.joints());
+            ones = firstOrders.computeIfAbsent(one, set -> new PieceOrders(first, masonry, set));
+            others = secondOrders.computeIfAbsent(other, set -> new PieceOrders(second, masonry, set));
+            shift = offset * oneScale * otherScale;
             oneWidth = one.jointTotal() * otherScale;
             otherWidth = other.jointTotal() * oneScale;
             lap = masonry.lap() * oneScale * otherScale;
         }
 
-        boolean run() {
-            if (one(0, 0)) {
-                return true;
-            }
-            while (size > 0) {
-                int state = stack[--size];
-                if (one(state / others.states(), state % others.states())) {
-                    return true;
+        Optional<List<Pattern>> run() {
+            visit(0, 0, -1);
+            while (!open.isEmpty() && !isExhausted()) {
+                steps--;
+                int index = open.removeLast();
+                int at = visited.get(index) / others.states();
+                int beside = visited.get(index) % others.states();
+                if (ones.isLast(at) && others.isLast(beside)) {
+                    return Optional.of(patterns(index));
                 }
-                if (--steps <= 0) {
-                    return true;
-                }
+                extend(at, beside, index);
             }
-            return false;
+            return Optional.empty();
         }
 
-        /** Goes one piece on from a state; says whether that was the end. */
-        private boolean one(int at, int other) {
-            if (ones.isLast(at) && others.isLast(other)) {
-                return true;
+        void forget() {
+            for (int index = 0; index < visited.size(); index++) {
+                seen[visited.get(index) / Long.SIZE] = 0;
             }
-            if (others.isLast(other) || !ones.isLast(at) && lags(at, other)) {
+        }
+
+        /** Goes one piece on in the run that lags behind. */
+        private void extend(int at, int beside, int index) {
+            if (others.isLast(beside) || !ones.isLast(at) && lags(at, beside)) {
                 for (int kind = 0; kind < ones.kinds(); kind++) {
-                    visit(ones.next(at, kind), other);
+                    visit(ones.next(at, kind), beside, index);
                 }
             } else {
                 for (int kind = 0; kind < others.kinds(); kind++) {
-                    visit(at, others.next(other, kind));
+                    visit(at, others.next(beside, kind), index);
                 }
             }
-            return false;
         }
 
-        private boolean lags(int at, int other) {
+        private boolean lags(int at, int beside) {
             if (!ones.hasJoint(at)) {
                 return true;
             }
-            return others.hasJoint(other) && ones.jointStart(at) <= others.jointStart(other);
+            return others.hasJoint(beside) && start(at) <= otherStart(beside);
         }
 
-        private void visit(int at, int other) {
-            if (at < 0 || other < 0 || !laps(at, other)) {
+        private void visit(int at, int beside, int parent) {
+            if (at < 0 || beside < 0 || !laps(at, beside)) {
                 return;
             }
-            int state = at * others.states() + other;
-            if (!seen.get(state)) {
-                seen.set(state);
-                if (size == stack.length) {
-                    stack = java.util.Arrays.copyOf(stack, 2 * size);
-                }
-                stack[size++] = state;
+            int state = at * others.states() + beside;
+            long bit = 1L << state % Long.SIZE;
+            if ((seen[state / Long.SIZE] & bit) == 0) {
+                seen[state / Long.SIZE] |= bit;
+                visited.add(state);
+                parents.add(parent);
+                open.add(visited.size() - 1);
             }
         }
 
-        private boolean laps(int at, int other) {
-            if (!ones.hasJoint(at) || !others.hasJoint(other)) {
+        private boolean laps(int at, int beside) {
+            if (!ones.hasJoint(at) || !others.hasJoint(beside)) {
                 return true;
             }
-            long start = ones.jointStart(at);
-            long otherStart = others.jointStart(other);
+            long start = start(at);
+            long otherStart = otherStart(beside);
             boolean kept = otherStart - start - oneWidth >= lap || start - otherStart - otherWidth >= lap;
-            return kept || forced && isEnd(ones, at) && isEnd(others, other);
+            return kept || forced && isEnd(ones, at) && isEnd(others, beside);
+        }
+
+        private long start(int at) {
+            return ones.jointStart(at) * otherScale;
+        }
+
+        private long otherStart(int beside) {
+            return others.jointStart(beside) * oneScale + shift;
         }
 
         private boolean isEnd(PieceOrders orders, int state) {
             return state == 0 || orders.isLast(state);
+        }
+
+        private List<Pattern> patterns(int last) {
+            List<PieceKind> lower = new ArrayList<>();
+            List<PieceKind> upper = new ArrayList<>();
+            for (int index = last; parents.get(index) >= 0; index = parents.get(index)) {
+                int now = visited.get(index);
+                int before = visited.get(parents.get(index));
+                int at = now / others.states();
+                if (at == before / others.states()) {
+                    upper.add(0, others.between(before % others.states(), now % others.states()));
+                } else {
+                    lower.add(0, ones.between(before / others.states(), at));
+                }
+            }
+            return List.of(pattern(first, one, lower), pattern(second, other, upper));
+        }
+
+        private Pattern pattern(RunShape shape, PieceSet set, List<PieceKind> order) {
+            return new Pattern(shape, masonry, order.stream().mapToLong(PieceKind::length).toArray(),
+                    order.stream().map(PieceKind::origin).toArray(Piece.Kind[]::new), set.jointTotal());
         }
     }
 }

@@ -16,8 +16,7 @@ final class PieceOrders {
     private final int joints;
     private final int pieces;
 
-    /** @param scale what positions are multiplied by, besides the number of joints */
-    PieceOrders(RunShape shape, Masonry masonry, PieceSet set, long offset, long scale) {
+    PieceOrders(RunShape shape, Masonry masonry, PieceSet set) {
         kinds = PieceKind.of(set, masonry);
         strides = new int[kinds.size()];
         int product = 1;
@@ -31,20 +30,23 @@ final class PieceOrders {
         pieces = set.pieces();
         jointStarts = new long[states];
         for (int state = 0; state < states; state++) {
-            long sum = offset;
+            long sum = 0;
             int used = 0;
             for (int kind = 0; kind < strides.length; kind++) {
                 sum += used(state, kind) * kinds.get(kind).length();
                 used += used(state, kind);
             }
-            jointStarts[state] = (sum * joints + (used - 1L + startJoints) * set.jointTotal()) * scale;
+            jointStarts[state] = sum * joints + (used - 1L + startJoints) * set.jointTotal();
         }
     }
 
-    /** How many states the orders of a set have. */
-    static long states(PieceSet set, Masonry masonry) {
-        return PieceKind.of(set, masonry).stream().mapToLong(kind -> kind.count() + 1L).reduce(1,
-                (first, second) -> Math.min(Integer.MAX_VALUE, first * second));
+    /** How many states the orders of a set have at most. */
+    static long states(PieceSet set) {
+        long states = set.wholes() + 1L;
+        for (int special : set.specials()) {
+            states = Math.min(Integer.MAX_VALUE, states * (special + 1));
+        }
+        return Math.min(Integer.MAX_VALUE, states << Math.min(set.cuts().length, Integer.SIZE - 2));
     }
 
     int states() {
@@ -57,6 +59,16 @@ final class PieceOrders {
 
     int kinds() {
         return strides.length;
+    }
+
+    /** The kind of the piece between a state and one that {@link #next} gave for it. */
+    PieceKind between(int state, int next) {
+        for (int kind = 0; kind < strides.length; kind++) {
+            if (strides[kind] == next - state && next(state, kind) == next) {
+                return kinds.get(kind);
+            }
+        }
+        throw new IllegalArgumentException("No piece leads from state %d to %d.".formatted(state, next));
     }
 
     /** The state after one more piece of that kind, or -1 if none is left. */
@@ -76,7 +88,7 @@ final class PieceOrders {
         return !isLast(state) || joints - startJoints == pieces;
     }
 
-    /** Where that joint begins. */
+    /** Where that joint begins, from the start of the run and times the number of joints. */
     long jointStart(int state) {
         return jointStarts[state];
     }

@@ -31,6 +31,8 @@ final class StackLayout {
     private final Progress progress;
     private final Map<Shapes, LapTable> lapTables = new HashMap<>();
     private final Set<Place> priced = new HashSet<>();
+    private List<Pattern> best = List.of();
+    private int bound;
     private int[] chosen = new int[0];
     private long cost = Long.MAX_VALUE;
 
@@ -41,8 +43,31 @@ final class StackLayout {
 
     /** The chosen pattern of every run. */
     List<Pattern> lay() {
-        List<Pattern> best = List.of();
+        bound = stack.leastCuts();
         findPartners();
+        search();
+        if (!isMet()) {
+            bound = new CutBound(stack).prove(progress);
+            search();
+        }
+        return best;
+    }
+
+    /** Whether no layout has fewer lap violations or, with as few, fewer cuts; proven. */
+    boolean isMet() {
+        return isLapped() && CostNetwork.cuts(cost) == bound;
+    }
+
+    /** Cuts that every layout with as few lap violations needs; proven. */
+    int bound() {
+        return isLapped() ? bound : stack.leastCuts();
+    }
+
+    private boolean isLapped() {
+        return CostNetwork.violations(cost) == stack.leastViolations();
+    }
+
+    private void search() {
         for (int round = 0; round < ROUNDS; round++) {
             choose();
             long now = cost();
@@ -50,15 +75,10 @@ final class StackLayout {
                 cost = now;
                 best = patterns();
             }
-            if (isMet(now) || !improve()) {
+            if (isMet() || !improve()) {
                 break;
             }
         }
-        return best;
-    }
-
-    private boolean isMet(long now) {
-        return CostNetwork.violations(now) == stack.leastViolations() && CostNetwork.cuts(now) == stack.leastCuts();
     }
 
     private List<Pattern> patterns() {

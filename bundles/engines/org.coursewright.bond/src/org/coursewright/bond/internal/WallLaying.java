@@ -26,14 +26,13 @@ final class WallLaying {
     }
 
     WallLayout lay(Progress progress) {
-        List<Pattern> patterns = new StackLayout(stack, progress).lay();
+        StackLayout layout = new StackLayout(stack, progress);
+        List<Pattern> patterns = layout.lay();
         int cuts = patterns.stream().mapToInt(Pattern::cuts).sum();
         int violations = violations(patterns);
-        boolean laps = violations == stack.leastViolations();
-        int bound = laps && cuts > stack.leastCuts() ? new CutBound(stack).prove(progress) : stack.leastCuts();
         int straight = straightJoints();
         return new WallLayout(wall.mark(), courses(patterns), cuts, violations - straight, straight, unfillable(),
-                laps && cuts == bound, bound);
+                layout.isMet(), layout.bound());
     }
 
     private int straightJoints() {
