@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
@@ -15,7 +16,7 @@ import org.eclipse.swt.widgets.Shell;
 final class Dialogs {
 
     private static final int POLL_MILLISECONDS = 50;
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final String button;
     private final Instant end = Instant.now().plus(PATIENCE);
@@ -37,19 +38,23 @@ final class Dialogs {
         return said.orElseThrow(() -> new AssertionError("No dialog with a button \"" + button + "\" was shown."));
     }
 
-    boolean appeared() {
-        return said.isPresent();
-    }
-
     private void look() {
-        Optional<Button> found = Arrays.stream(Display.getCurrent().getShells()).filter(Shell::isVisible)
-                .filter(shell -> shell.getParent() != null).flatMap(Widgets::in).filter(Button.class::isInstance)
-                .map(Button.class::cast).filter(this::isMeant).findFirst();
+        Optional<Button> found = shells().flatMap(Widgets::in).filter(Button.class::isInstance).map(Button.class::cast)
+                .filter(this::isMeant).findFirst();
         if (found.isPresent()) {
             press(found.get());
         } else if (Instant.now().isBefore(end)) {
             Display.getCurrent().timerExec(POLL_MILLISECONDS, this::look);
+        } else {
+            shells().toList().forEach(Shell::close); // or a dialog without that button would wait for ever
         }
+    }
+
+    /** Every dialog that is open: all shells but that of the window. */
+    private static Stream<Shell> shells() {
+        Shell window = new Window().shell();
+        return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != window)
+                .filter(Shell::isVisible);
     }
 
     private boolean isMeant(Button candidate) {

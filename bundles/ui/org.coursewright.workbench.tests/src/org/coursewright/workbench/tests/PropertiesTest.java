@@ -11,6 +11,7 @@ import org.coursewright.core.session.ProjectStore;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.AfterEach;
@@ -95,6 +96,14 @@ class PropertiesTest {
 
         assertTrue(window.shows("The Height of Wall W3 cannot be"));
         assertFalse(window.shell().getText().startsWith("*"));
+    }
+
+    @Test
+    void eachGroupHasOneHeading() throws PartInitException {
+        window.select(SampleProject.NAME, "Building", "Storey Ground", "Wall W1", "Door D1");
+
+        assertEquals(1, Widgets.in(window.shell()).filter(
+                control -> control instanceof Label label && label.getText().equals("Size")).count());
     }
 
     @Test

@@ -19,7 +19,7 @@ import org.eclipse.swt.widgets.Widget;
 /** Finds widgets and acts on them as a hand on mouse and keyboard would. */
 final class Widgets {
 
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private Widgets() {
     }
@@ -52,8 +52,8 @@ final class Widgets {
         while (!happened.getAsBoolean()) {
             if (Instant.now().isAfter(end)) {
                 throw new AssertionError(
-                        "It has not happened within " + PATIENCE + ". To be seen: " + in(Display.getCurrent()
-                                .getActiveShell()).map(Widgets::textOf).filter(text -> !text.isEmpty()).toList());
+                        "It has not happened within " + PATIENCE + ". To be seen: " + in(new Window().shell())
+                                .map(Widgets::textOf).filter(text -> !text.isEmpty()).toList());
             }
             settle();
         }

@@ -33,11 +33,11 @@ final class Window {
     private static final String BUNDLE = "org.coursewright.workbench";
 
     Shell shell() {
-        return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
     }
 
     IWorkbenchPage page() {
-        return PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
     }
 
     OpenProjects projects() {

@@ -15,31 +15,36 @@ import org.eclipse.emf.ecore.EObject;
 
 /**
  * Finds elements by what findings call them: the kind and the mark, and perhaps more behind a comma or a space, such as
- * {@code wall W3, course 2} or {@code opening D1 in wall W3}.
+ * {@code wall W3, course 2}, {@code opening D1 in wall W3} or {@code walls W3 and W4}.
  *
  * @param project to which the elements belong
  */
 record ElementByName(Project project) {
 
+    private static final String SEVERAL = "s ";
+
     /** @return the element whose kind and mark the name begins with, the project itself if there is none */
     Optional<EObject> find(String name) {
         String wanted = name.toLowerCase(Locale.ROOT);
-        return marked().filter(element -> begins(wanted, nameOf(element)))
-                .max(Comparator.comparingInt(element -> nameOf(element).length())).map(EObject.class::cast)
+        return marked().filter(element -> begins(wanted, element))
+                .max(Comparator.comparingInt(element -> element.getMark().length())).map(EObject.class::cast)
                 .or(() -> Optional.of(project));
     }
 
     private Stream<Marked> marked() {
         return StreamSupport.stream(Spliterators.spliteratorUnknownSize(project.eAllContents(), Spliterator.ORDERED),
-                false).filter(Marked.class::isInstance).map(Marked.class::cast);
+                false).filter(Marked.class::isInstance).map(Marked.class::cast)
+                .filter(element -> element.getMark() != null);
     }
 
-    private static String nameOf(Marked element) {
-        return (ElementLabels.of(element.eClass()) + " " + element.getMark()).toLowerCase(Locale.ROOT);
+    private static boolean begins(String text, Marked element) {
+        String kind = ElementLabels.of(element.eClass());
+        return Stream.of(kind + " ", kind + SEVERAL).map(each -> (each + element.getMark()).toLowerCase(Locale.ROOT))
+                .anyMatch(name -> begins(text, name));
     }
 
-    private static boolean begins(String text, String start) {
-        return text.startsWith(start)
-                && (text.length() == start.length() || !Character.isLetterOrDigit(text.charAt(start.length())));
+    private static boolean begins(String text, String name) {
+        return text.startsWith(name)
+                && (text.length() == name.length() || !Character.isLetterOrDigit(text.charAt(name.length())));
     }
 }

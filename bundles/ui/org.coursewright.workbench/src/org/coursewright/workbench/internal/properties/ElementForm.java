@@ -1,10 +1,15 @@
 package org.coursewright.workbench.internal.properties;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.PropertyDescriptor;
+import org.coursewright.model.edit.ValueKind;
 import org.coursewright.workbench.internal.element.ElementIcons;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -65,14 +70,17 @@ final class ElementForm extends ScrolledComposite {
     }
 
     private void createGroups() {
-        String group = "";
-        for (PropertyDescriptor property : editing.properties()) {
-            if (!property.group().equals(group)) {
-                group = property.group();
-                createHeading(group);
-            }
-            fields.add(PropertyField.create(body, editing, property, this::fit));
-        }
+        grouped().forEach((group, properties) -> {
+            createHeading(group);
+            properties.forEach(property -> fields.add(PropertyField.create(body, editing, property, this::fit)));
+        });
+    }
+
+    /** In the order of the model, but long texts last: they take much room and are seldom looked for. */
+    private Map<String, List<PropertyDescriptor>> grouped() {
+        return editing.properties().stream()
+                .sorted(Comparator.comparing(property -> property.kind() == ValueKind.LONG_TEXT))
+                .collect(Collectors.groupingBy(PropertyDescriptor::group, LinkedHashMap::new, Collectors.toList()));
     }
 
     private void createHeading(String group) {
