@@ -56,7 +56,8 @@ public record MakeOrCut(SpecialOffer offer, long pieces, long unitsSaved, Money 
         SortedMap<Length, Long> others = new TreeMap<>(cuts);
         others.remove(offer.length());
         long saved = planner.plan(stock, cuts, progress).units() - planner.plan(stock, others, progress).units();
-        return compare(offer, pieces, saved);
+        // a plan that is not proven might take a unit more for fewer pieces
+        return compare(offer, pieces, Math.max(0, saved));
     }
 
     /**

@@ -114,6 +114,19 @@ class PublishedMortarTablesTest {
         assertThat(area(wall, Length.ofInches(12)).dividedBy(Fraction.of(180))).isEqualTo(Fraction.of(1000, 1125));
     }
 
+    /** O036: a plan of 20 by 8 ft, 8 ft high, by the rule that does not correct corners: 42 units a course, 504 in all. */
+    @Test
+    void concreteUnitsOfABuildingAgreeWithThePublishedRule() {
+        UnitShape unit = new UnitShape("CMU", eighths(125), eighths(61), eighths(61));
+        WallTakeoff takeoff = new WallTakeoff(JointFill.FULL);
+        long units = 0;
+        for (int unitsLong : new int[]{15, 6, 15, 6}) {
+            LaidWall wall = Walls.modular(unit, unit.length(), unit.width(), eighths(3), eighths(3), unitsLong, 12);
+            units += takeoff.measure(wall).pieces().total();
+        }
+        assertThat(units).isEqualTo(504);
+    }
+
     private static WallQuantities brick(String name, long sixtiethsHigh, long sixtiethsLong, long eighthsJoint) {
         Length joint = eighths(eighthsJoint);
         // 2 2/3 in and 3 1/5 in are no whole number of 1/320 mm: heights are rounded down, by less than 1/320 mm

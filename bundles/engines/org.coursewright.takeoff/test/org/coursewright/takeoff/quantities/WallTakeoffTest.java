@@ -94,6 +94,55 @@ class WallTakeoffTest {
     }
 
     @Test
+    void jointsWithoutAPlaceAreRefused() {
+        assertThatThrownBy(() -> new LaidRun(mm(40), mm(300), mm(10), false, false, List.of(LaidPiece.square(mm(290),
+                Kind.WHOLE)))).hasMessageContaining("40 mm").hasMessageContaining("10 mm");
+    }
+
+    @Test
+    void rakedPieceThatIsNotCutIsRefused() {
+        assertThatThrownBy(() -> new LaidPiece(mm(290), mm(200), Kind.WHOLE)).hasMessageContaining("raked");
+    }
+
+    @Test
+    void wholeUnitOfAnotherLengthThanTheFaceIsRefused() {
+        LaidRun run = new LaidRun(mm(0), mm(280), mm(0), false, false, List.of(LaidPiece.square(mm(280), Kind.WHOLE)));
+        assertThatThrownBy(() -> measure(JointFill.FULL, run)).hasMessageContaining("Course 1 of wall W1")
+                .hasMessageContaining("280 mm").hasMessageContaining("290 mm");
+    }
+
+    @Test
+    void twoCoursesOfOneNumberAreRefused() {
+        LaidCourse course = new LaidCourse(2, mm(90), mm(10), List.of(RUN));
+        assertThatThrownBy(() -> new LaidWall("W1", BLOCK, mm(140), List.of(course, course))).hasMessageContaining(
+                "two courses 2");
+    }
+
+    @Test
+    void jointFilledByMoreThanAllIsRefused() {
+        assertThatThrownBy(() -> new JointFill(Fraction.of(3, 2), Fraction.ONE)).hasMessageContaining("bed")
+                .hasMessageContaining("3/2");
+    }
+
+    /** Joints are shared out one by one: whole, cut, whole, whole has two beside the cut and one that is not. */
+    @Test
+    void jointIsBesideACutIfEitherNeighbourIsCut() {
+        LaidPiece whole = LaidPiece.square(mm(290), Kind.WHOLE);
+        LaidPiece cut = LaidPiece.square(mm(100), Kind.CUT);
+        assertThat(run(false, false, whole, cut, whole, whole).jointsBesideCuts()).isEqualTo(2);
+        assertThat(run(false, false, cut, cut, cut).jointsBesideCuts()).isEqualTo(2);
+        assertThat(run(true, true, whole, cut).jointsBesideCuts()).isEqualTo(2);
+        assertThat(run(true, false, cut).jointsBesideCuts()).isEqualTo(1);
+        assertThat(run(true, true, whole, whole).jointsBesideCuts()).isZero();
+        assertThat(run(true, true, whole, whole).jointCount()).isEqualTo(3);
+    }
+
+    private static LaidRun run(boolean jointAtStart, boolean jointAtEnd, LaidPiece... pieces) {
+        Length length = List.of(pieces).stream().map(LaidPiece::length).reduce(Length.ZERO, Length::plus);
+        return new LaidRun(mm(0), length, mm(0), jointAtStart, jointAtEnd, List.of(pieces));
+    }
+
+    @Test
     void wallThickerThanItsUnitIsRefused() {
         assertThatThrownBy(() -> new LaidWall("W1", BLOCK, mm(200), List.of())).hasMessageContaining("W1")
                 .hasMessageContaining("200 mm");
