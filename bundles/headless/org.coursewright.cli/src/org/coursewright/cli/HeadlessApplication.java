@@ -5,7 +5,10 @@ import java.util.Arrays;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 
-/** Runs a headless command inside OSGi, where bundles contribute through the extension registry. */
+/**
+ * Runs a headless command inside OSGi, for those who start the product's launcher rather than its {@code coursewright}
+ * script. It knows the commands of this bundle.
+ */
 public final class HeadlessApplication implements IApplication {
 
     @Override

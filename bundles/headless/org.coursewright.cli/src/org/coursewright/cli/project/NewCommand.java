@@ -10,7 +10,7 @@ import org.coursewright.cli.ExitStatus;
 import org.coursewright.cli.FormatOption;
 import org.coursewright.core.session.ElementIds;
 import org.coursewright.core.session.ProjectFileException;
-import org.coursewright.core.session.ProjectStore;
+import org.coursewright.core.session.ProjectSession;
 import org.coursewright.exchange.remark.Remark;
 import org.coursewright.exchange.schedule.ImportOutcome;
 import org.coursewright.exchange.schedule.ImportSettings;
@@ -73,7 +73,7 @@ final class NewCommand implements Command {
         console.messages(outcome.warnings().stream().map(warning -> "warning: " + warning).toList());
         if (outcome instanceof ImportOutcome.Imported imported) {
             ElementIds.seed(imported.project());
-            new ProjectStore().save(imported.project(), target.file());
+            ProjectSession.replace(imported.project(), target.file());
             NewReport report = new NewReport(target.file(), new Contents(imported.project()));
             console.result(format.isJson() ? report.json() : report.text());
             return ExitStatus.DONE;

@@ -39,6 +39,7 @@ public final class BondTranslator {
     private final List<WallFace> faces = new ArrayList<>();
     private final List<Meeting> meetings = new ArrayList<>();
     private final Set<String> marks = new HashSet<>();
+    private long units;
     private final Map<UnitType, Boolean> soundUnits = new LinkedHashMap<>();
 
     private BondTranslator(Project project) {
@@ -122,8 +123,12 @@ public final class BondTranslator {
     }
 
     private boolean isSound(WallPlan plan) {
-        return new WallSoundness(plan, format, findings).isSound()
-                & new OpeningValidity(format, findings).areSound(plan.wall(), plan.length(), plan.top().highest());
+        WallSoundness soundness = new WallSoundness(plan, format, findings);
+        if (!soundness.isSound() || !soundness.isAffordable(units)) {
+            return false;
+        }
+        units += soundness.units();
+        return new OpeningValidity(format, findings).areSound(plan.wall(), plan.length(), plan.top().highest());
     }
 
     private WallFace face(WallPlan plan) {

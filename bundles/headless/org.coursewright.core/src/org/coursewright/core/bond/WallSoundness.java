@@ -12,6 +12,9 @@ final class WallSoundness {
     /** More units than this in one wall is a slip of the pen, and would take long to lay. */
     private static final long MOST_UNITS = 200_000;
 
+    /** More units than this in all walls together, too: fifty times a large building. */
+    private static final long MOST_UNITS_IN_ALL = 1_000_000;
+
     private final WallPlan plan;
     private final String element;
     private final LengthFormat format;
@@ -26,6 +29,23 @@ final class WallSoundness {
 
     boolean isSound() {
         return isRuleSound() && isLengthSound() && isSizeSound() && isTopSound();
+    }
+
+    /** @return whether the wall fits in with those before it, which take so many units; if not, the findings say so */
+    boolean isAffordable(long unitsBefore) {
+        boolean affordable = unitsBefore + units() <= MOST_UNITS_IN_ALL;
+        if (!affordable) {
+            findings.invalid("project.too-many-units", element,
+                    "With it the building takes more than %d units. Split the project or check the sizes of its walls."
+                            .formatted(MOST_UNITS_IN_ALL));
+        }
+        return affordable;
+    }
+
+    /** @return about how many units the wall takes, openings not taken off */
+    long units() {
+        long along = plan.length().units() / plan.body().stock().whole().units() + 1;
+        return Math.multiplyExact(along, plan.lines().courseBelow(plan.top().highest()));
     }
 
     private boolean isRuleSound() {
@@ -45,9 +65,7 @@ final class WallSoundness {
     }
 
     private boolean isSizeSound() {
-        long along = plan.length().units() / plan.body().stock().whole().units() + 1;
-        long up = plan.lines().courseBelow(plan.top().highest());
-        if (Math.multiplyExact(along, up) > MOST_UNITS) {
+        if (units() > MOST_UNITS) {
             findings.invalid("wall.too-many-units", element,
                     "It would take more than %d units. Check its length, its height and its unit type."
                             .formatted(MOST_UNITS));

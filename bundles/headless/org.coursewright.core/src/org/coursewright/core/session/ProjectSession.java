@@ -96,6 +96,27 @@ public final class ProjectSession implements AutoCloseable {
         }
     }
 
+    /**
+     * Writes a project to a file, over another one if need be, unless that is open for editing.
+     *
+     * @param project to be written
+     * @param file to make or to replace
+     * @throws ProjectInUseException if a session has the file open
+     * @throws ProjectFileException if it cannot be written; what was there before is then untouched
+     */
+    public static void replace(Project project, Path file) throws ProjectFileException {
+        if (!Files.exists(file)) {
+            SessionSettings.STANDARD.store().save(project, file);
+            return;
+        }
+        SessionLock lock = SessionLock.acquire(file, new SessionFiles(realPath(file)).lock());
+        try {
+            SessionSettings.STANDARD.store().save(project, file);
+        } finally {
+            release(lock);
+        }
+    }
+
     private static Path realPath(Path file) throws ProjectFileException {
         try {
             return file.toRealPath();

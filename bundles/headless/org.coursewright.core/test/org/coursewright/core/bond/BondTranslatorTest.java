@@ -291,6 +291,33 @@ class BondTranslatorTest {
     }
 
     @Test
+    void buildingBeyondAllReasonIsRefusedWallByWall() {
+        for (int i = 0; i < 8; i++) {
+            plan.wall("W" + i, "0", i + "00'", "3000'", i + "00'", Bond.HEADER, "200'");
+        }
+
+        Translation translation = translate();
+
+        // 3601 units to a course, 533 courses: more than 200,000 in each wall.
+        assertThat(translation.request().walls()).isEmpty();
+        assertThat(codes(translation, Severity.INVALID)).containsOnly("wall.too-many-units").hasSize(8);
+    }
+
+    @Test
+    void wallsThatTogetherTakeMoreThanAMillionUnitsAreNotAllLaid() {
+        for (int i = 0; i < 7; i++) {
+            plan.wall("W" + i, "0", i + "00'", "3000'", i + "00'", Bond.HEADER, "20'");
+        }
+
+        Translation translation = translate();
+
+        // 3601 units to a course, 54 courses: 194,454 in each wall, five walls in a million.
+        assertThat(translation.request().walls()).hasSize(5);
+        assertThat(codes(translation, Severity.INVALID)).containsExactly("project.too-many-units",
+                "project.too-many-units");
+    }
+
+    @Test
     void wallsWhoseCoursesDifferCannotBeLaced() {
         plan.wall("W1", "0", "0", "240", "0");
         plan.wall("W2", "240", "0", "240", "120").setBase(in("2"));

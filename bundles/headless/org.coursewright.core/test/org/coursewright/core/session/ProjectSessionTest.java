@@ -29,6 +29,7 @@ import org.coursewright.model.edit.command.ChangeWallHeightCommand;
 import org.coursewright.model.edit.command.CommandRefusedException;
 import org.coursewright.model.edit.command.RemoveWallCommand;
 import org.coursewright.model.edit.command.RenameCommand;
+import org.coursewright.model.project.Project;
 import org.eclipse.emf.common.command.AbstractCommand;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.BeforeEach;
@@ -190,6 +191,22 @@ class ProjectSessionTest {
             assertThat(first.isDirty()).isFalse();
         }
         ProjectSession.open(file).close();
+    }
+
+    @Test
+    void projectThatIsOpenIsNotReplaced() throws ProjectFileException, IOException {
+        byte[] before = Files.readAllBytes(file);
+        Project other = new ProjectStore().load(file);
+        other.setName("Other");
+        try (ProjectSession open = ProjectSession.open(file)) {
+            assertThatThrownBy(() -> ProjectSession.replace(other, file)).isInstanceOf(ProjectInUseException.class);
+            assertThat(open.isDirty()).isFalse();
+        }
+        assertThat(file).hasBinaryContent(before);
+
+        ProjectSession.replace(other, file);
+
+        assertThat(new ProjectStore().load(file).getName()).isEqualTo("Other");
     }
 
     @Test
