@@ -98,6 +98,23 @@ final class PatternPool {
         return Optional.empty();
     }
 
+    /**
+     * Some patterns whose joints between pieces meet no window, those with the fewest cuts that have any; windows at the
+     * ends of the run count up to {@code mostAtEnds}.
+     */
+    List<Pattern> variants(Windows windows, int mostAtEnds, int mostCuts, int most) {
+        List<Pattern> variants = new ArrayList<>();
+        int from = leastLengthCuts();
+        for (int cuts = from; cuts <= Math.max(from, mostCuts) && variants.isEmpty(); cuts++) {
+            for (PieceSet set : sets(cuts)) {
+                if (variants.size() < most) {
+                    new Sequencer(shape, masonry, set, windows).clear(mostAtEnds).ifPresent(variants::add);
+                }
+            }
+        }
+        return variants;
+    }
+
     /** Level runs: the first set that can be ordered is the preferred one. Under a rake the order decides over cuts. */
     private Optional<Pattern> best(Windows windows, int violations, int cuts) {
         Pattern best = null;

@@ -19,6 +19,16 @@ final class RunStack {
      * @param forced lap violations between them however they are filled
      */
     record Contact(int below, int above, long offset, int forced) {
+
+        /** The run that touches this one. */
+        int other(int run) {
+            return run == below ? above : below;
+        }
+
+        /** Where the other run begins, measured from the start of this one. */
+        long offsetFrom(int run) {
+            return run == below ? offset : -offset;
+        }
     }
 
     private final Masonry masonry;

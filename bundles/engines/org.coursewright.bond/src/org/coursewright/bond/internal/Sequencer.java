@@ -38,6 +38,17 @@ final class Sequencer {
                 : new OrderSearch(shape, masonry, set, windows).sequence(mostViolations);
     }
 
+    /** An order whose joints between pieces meet no window; those at the ends of the run meet so many at most. */
+    Optional<Pattern> clear(int mostAtEnds) {
+        int atEnds = atEnds();
+        if (atEnds > mostAtEnds) {
+            return Optional.empty();
+        }
+        return shape.isRaked()
+                ? new OrderSearch(shape, masonry, set, windows).sequence(atEnds)
+                : new FreeOrder(shape, masonry, set, windows).find();
+    }
+
     private int atEnds() {
         long joint = set.jointTotal();
         long length = shape.length() * set.joints();

@@ -28,6 +28,7 @@ final class StackLayout {
     }
 
     private final RunStack stack;
+    private final Skeleton skeleton;
     private final Progress progress;
     private final Map<Shapes, LapTable> lapTables = new HashMap<>();
     private final Set<Place> priced = new HashSet<>();
@@ -38,6 +39,7 @@ final class StackLayout {
 
     StackLayout(RunStack stack, Progress progress) {
         this.stack = stack;
+        skeleton = new Skeleton(stack);
         this.progress = progress;
     }
 
@@ -46,6 +48,10 @@ final class StackLayout {
         bound = stack.leastCuts();
         findPartners();
         search();
+        if (!isLapped()) {
+            new SkeletonPatterns(stack).add(progress);
+            search();
+        }
         if (!isMet()) {
             bound = new CutBound(stack).prove(progress);
             search();
@@ -172,31 +178,63 @@ final class StackLayout {
         return grown;
     }
 
+    /**
+     * Prices a run between its neighbours; then against those on one side only, as the others may give way. Where a lap
+     * is short that may cost cuts, and the others are priced against what was found.
+     */
     private boolean improve(int run, int violations) {
         PatternPool pool = stack.pool(run);
-        List<Object> neighbours = new ArrayList<>();
-        Windows all = new Windows();
-        Windows lower = new Windows();
-        Windows upper = new Windows();
-        int forcedBelow = 0;
-        int forcedAbove = 0;
-        for (RunStack.Contact contact : stack.contactsOf(run)) {
-            boolean above = contact.below() == run;
-            forcedAbove += above ? contact.forced() : 0;
-            forcedBelow += above ? 0 : contact.forced();
-            Pattern other = pattern(above ? contact.above() : contact.below());
-            long offset = above ? contact.offset() : -contact.offset();
-            neighbours.add(List.of(other, offset));
-            all.add(other, offset, stack.masonry().lap(), pool.shape().length());
-            (above ? upper : lower).add(other, offset, stack.masonry().lap(), pool.shape().length());
-        }
-        if (!priced.add(new Place(pool.shape(), neighbours))) {
+        if (!priced.add(new Place(pool.shape(), neighbours(run)))) {
             return false;
         }
+        int forced = skeleton.forced(run);
         int cuts = pattern(run).cuts();
-        boolean grown = add(pool, pool.price(all, forcedBelow + forcedAbove, violations, cuts, PatternPool.MOST_CUTS));
-        grown |= add(pool, pool.price(lower, forcedBelow, forcedBelow, cuts, PARTNER_CUTS));
-        return grown | add(pool, pool.price(upper, forcedAbove, forcedAbove, cuts, PARTNER_CUTS));
+        int limit = violations > forced ? Integer.MAX_VALUE : cuts;
+        boolean grown = add(pool,
+                pool.price(windows(run, true, true), forced, violations, cuts, PatternPool.MOST_CUTS));
+        for (boolean above : new boolean[]{true, false}) {
+            Optional<Pattern> found = pool.price(windows(run, !above, above), forced, forced, limit, PARTNER_CUTS);
+            if (add(pool, found)) {
+                grown = true;
+                found.ifPresent(pattern -> findPartners(run, pattern, above));
+            }
+        }
+        return grown;
+    }
+
+    private List<Object> neighbours(int run) {
+        List<Object> neighbours = new ArrayList<>();
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            int other = contact.other(run);
+            neighbours.add(List.of(pattern(other), contact.offsetFrom(run), contact.below() == run));
+        }
+        return neighbours;
+    }
+
+    /** Windows round the joints of neighbours on the sides that count, and round those that are there anyway. */
+    private Windows windows(int run, boolean below, boolean above) {
+        Windows windows = below && above ? new Windows() : skeleton.windows(run);
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            if (contact.below() == run ? above : below) {
+                windows.add(pattern(contact.other(run)), contact.offsetFrom(run), stack.masonry().lap(),
+                        stack.pool(run).shape().length());
+            }
+        }
+        return windows;
+    }
+
+    /** Fits the neighbours on one side to a new pattern of a run. */
+    private void findPartners(int run, Pattern pattern, boolean above) {
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            if (contact.below() == run == above) {
+                int other = contact.other(run);
+                PatternPool pool = stack.pool(other);
+                Windows windows = skeleton.windows(other);
+                windows.add(pattern, contact.offsetFrom(other), stack.masonry().lap(), pool.shape().length());
+                add(pool, pool.price(windows, skeleton.forced(other), skeleton.forced(other), Integer.MAX_VALUE,
+                        PARTNER_CUTS));
+            }
+        }
     }
 
     private static boolean add(PatternPool pool, Optional<Pattern> pattern) {

@@ -51,11 +51,19 @@ final class Windows {
         for (int joint = 0; joint < m; joint++) {
             long low = pattern.jointStart(joint) + (offset - lap) * m;
             long high = pattern.jointStart(joint) + pattern.jointTotal() + (offset + lap) * m;
-            if (high > 0 && low < length * m) {
+            if (high > 0 && low < length * m && low < high) {
                 add(low, high, m);
             }
         }
         grids.clear();
+    }
+
+    /** Adds the window round a joint from {@code start} to {@code end}, whole positions from the start of the run. */
+    void add(long start, long end, long lap, long length) {
+        if (end + lap > 0 && start - lap < length && end + lap > start - lap) {
+            add(start - lap, end + lap, 1);
+            grids.clear();
+        }
     }
 
     private void add(long low, long high, long part) {

@@ -1,0 +1,56 @@
+package org.coursewright.bond.internal;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+import org.coursewright.measure.Progress;
+
+/**
+ * Adds patterns for runs that have joints of lintels, tees or corners above or below them, and patterns for their
+ * neighbours that go with these. Without them a long run over several lintels finds no pattern that keeps all laps.
+ */
+final class SkeletonPatterns {
+
+    private static final int VARIANTS = 6;
+    private static final int MOST_CUTS = 2;
+
+    private record Place(RunShape shape, List<Long> joints) {
+    }
+
+    private final RunStack stack;
+    private final Skeleton skeleton;
+    private final Set<Place> done = new HashSet<>();
+
+    SkeletonPatterns(RunStack stack) {
+        this.stack = stack;
+        skeleton = new Skeleton(stack);
+    }
+
+    void add(Progress progress) {
+        for (int run = 0; run < stack.runs().size(); run++) {
+            progress.checkCancelled();
+            PatternPool pool = stack.pool(run);
+            List<Long> joints = skeleton.joints(run);
+            if (!joints.isEmpty() && done.add(new Place(pool.shape(), joints))) {
+                for (Pattern pattern : pool.variants(skeleton.windows(run), skeleton.forced(run), MOST_CUTS,
+                        VARIANTS)) {
+                    pool.add(pattern);
+                    addPartners(run, pattern);
+                }
+            }
+        }
+    }
+
+    private void addPartners(int run, Pattern pattern) {
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            boolean above = contact.below() == run;
+            int other = above ? contact.above() : contact.below();
+            PatternPool pool = stack.pool(other);
+            Windows windows = skeleton.windows(other);
+            windows.add(pattern, above ? -contact.offset() : contact.offset(), stack.masonry().lap(),
+                    pool.shape().length());
+            pool.variants(windows, Integer.MAX_VALUE, MOST_CUTS, 1).forEach(pool::add);
+        }
+    }
+}
