@@ -1,5 +1,7 @@
 package org.coursewright.bond.internal;
 
+import java.util.Arrays;
+
 /**
  * Costs of the values of some variables together.
  *
@@ -41,7 +43,7 @@ record CostTable(int[] scope, int[] sizes, long[] costs) {
         int place = place(variable);
         int stride = stride(place);
         long[] least = new long[outlook.length];
-        java.util.Arrays.fill(least, Long.MAX_VALUE);
+        Arrays.fill(least, Long.MAX_VALUE);
         for (int index = 0; index < costs.length; index++) {
             int value = index / stride % sizes[place];
             least[value] = Math.min(least[value], costs[index]);

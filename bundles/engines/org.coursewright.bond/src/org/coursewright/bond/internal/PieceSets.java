@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
 
+import org.coursewright.bond.RunEnd;
+
 /**
  * Finds the pieces that fill a run. With w whole units, specials of total length S, c pieces cut to total length X and
  * pieces under a rake of total length Y, all joints together are what is left of the run, J = length - w·whole - S - X
@@ -253,7 +255,7 @@ final class PieceSets {
 
         private void addRakes(List<PieceSet> sets, long[] lengths, long total, long jointTotal) {
             if (shape.rakeEnds() == 1) {
-                boolean atStart = shape.start() == org.coursewright.bond.RunEnd.RAKE;
+                boolean atStart = shape.start() == RunEnd.RAKE;
                 sets.add(new PieceSet(wholes, specials, lengths, atStart ? total : 0, atStart ? 0 : total, joints,
                         jointTotal));
                 return;

@@ -1,6 +1,7 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Set;
 
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.RunEnd;
+import org.coursewright.measure.Length;
 
 /**
  * Patterns to begin with: whole units throughout, and one, two or more other pieces at the ends of the run and spread
@@ -117,15 +119,15 @@ final class SeedPatterns {
     }
 
     private static Piece piece(long length, Piece.Kind kind) {
-        return new Piece(org.coursewright.measure.Length.ofUnits(length), kind);
+        return new Piece(Length.ofUnits(length), kind);
     }
 
     private Pattern pattern(PieceSet set, List<Piece> odd, int[] places) {
         int count = set.pieces();
         long[] pieces = new long[count];
         Piece.Kind[] kinds = new Piece.Kind[count];
-        java.util.Arrays.fill(pieces, masonry.whole());
-        java.util.Arrays.fill(kinds, Piece.Kind.WHOLE);
+        Arrays.fill(pieces, masonry.whole());
+        Arrays.fill(kinds, Piece.Kind.WHOLE);
         int first = set.rakeStart() > 0 ? 1 : 0;
         for (int piece = 0; piece < places.length; piece++) {
             pieces[first + places[piece]] = odd.get(piece).length().units();
