@@ -38,6 +38,8 @@ report_tests() {
     all=$((all + run)) all_bad=$((all_bad + bad)) all_skipped=$((all_skipped + skipped))
   done < <(test_bundles)
   printf '  %-58s %6d run %4d failed %4d skipped\n' total "$all" "$all_bad" "$all_skipped"
+  # the plain line that test counters of any language read
+  printf '%d passed, %d failed, %d skipped\n' $((all - all_bad - all_skipped)) "$all_bad" "$all_skipped"
   [ "$all" -gt 0 ] && return "$status"
 }
 
