@@ -33,7 +33,9 @@ final class Layering {
                     "measure", "bond", "model", "model.edit", "core", "exchange"),
             // ui: plug-ins use workbench and diagram.ui, never one another
             bundle("workbench", PLATFORM).of("measure", "bond", "model", "model.edit", "core"),
-            bundle("diagram.ui", PLATFORM).of("measure", "model", "model.edit", "core", "workbench"));
+            bundle("diagram.ui", PLATFORM).of("measure", "model", "model.edit", "core", "workbench"),
+            bundle("layout.ui", PLATFORM).of("measure", "bond", "model", "model.edit", "core", "workbench",
+                    "diagram.ui"));
 
     /** What one bundle may use: own bundles by full name, other packages as ArchUnit patterns. */
     record Allowance(String bundle, Set<String> bundles, List<String> packages) {

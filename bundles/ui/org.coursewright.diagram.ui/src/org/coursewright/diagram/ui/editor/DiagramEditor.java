@@ -1,13 +1,13 @@
 package org.coursewright.diagram.ui.editor;
 
-import java.util.List;
-
+import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.diagram.ui.history.SessionCommandStack;
 import org.coursewright.diagram.ui.ink.Ink;
 import org.coursewright.diagram.ui.part.DiagramRoot;
 import org.coursewright.diagram.ui.part.ElementPart;
 import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.model.project.Project;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
 import org.coursewright.workbench.saving.ProjectSaveable;
@@ -34,6 +34,7 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
     private ElementInput input;
     private SessionCommandStack history;
     private OpenProjects projects;
+    private ProjectSaveable saveable;
 
     @Override
     public void init(IEditorSite site, IEditorInput opened) throws PartInitException {
@@ -42,6 +43,7 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
         }
         input = element;
         history = new SessionCommandStack(element.session());
+        saveable = new ProjectSaveable(element.session());
         DefaultEditDomain domain = new DefaultEditDomain(this);
         domain.setCommandStack(history);
         setEditDomain(domain);
@@ -54,6 +56,16 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
     /** @return the session of the project */
     protected final ProjectSession session() {
         return input.session();
+    }
+
+    /** @return the project that is shown */
+    protected final Project project() {
+        return session().project();
+    }
+
+    /** @return the results that follow from the project */
+    protected final DerivationGraph results() {
+        return session().derived();
     }
 
     /** @return the element that the editor was opened on; it may have been deleted since */
@@ -132,7 +144,7 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
 
     @Override
     public Saveable[] getSaveables() {
-        return List.of(new ProjectSaveable(session())).toArray(Saveable[]::new);
+        return new Saveable[]{saveable};
     }
 
     @Override

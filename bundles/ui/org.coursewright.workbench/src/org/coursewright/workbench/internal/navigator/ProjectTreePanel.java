@@ -9,12 +9,16 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.viewers.ColumnViewerEditor;
+import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
+import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.TreeViewerColumn;
+import org.eclipse.jface.viewers.TreeViewerEditor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IViewSite;
@@ -40,10 +44,24 @@ final class ProjectTreePanel extends Composite {
         column.setLabelProvider(new DelegatingStyledCellLabelProvider(
                 new ProjectTreeLabels(projects, JFaceResources.getResources())));
         column.setEditingSupport(new MarkEditing(viewer, projects, refused));
+        TreeViewerEditor.create(viewer, new OnlyWhenAsked(viewer), ColumnViewerEditor.DEFAULT);
         TreeColumnLayout layout = new TreeColumnLayout();
         layout.setColumnData(column.getColumn(), new ColumnWeightData(1));
         setLayout(layout);
         viewer.setInput(projects);
+    }
+
+    /** Marks are edited by the rename action; a click selects, and a double-click opens. */
+    private static final class OnlyWhenAsked extends ColumnViewerEditorActivationStrategy {
+
+        OnlyWhenAsked(TreeViewer viewer) {
+            super(viewer);
+        }
+
+        @Override
+        protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
+            return event.eventType == ColumnViewerEditorActivationEvent.PROGRAMMATIC;
+        }
     }
 
     /** Offers selection, menu and editing actions through the site of the view that the panel is in. */

@@ -1,7 +1,9 @@
 package org.coursewright.workbench.internal.project;
 
 import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.workbench.OpenProjects;
@@ -19,6 +21,8 @@ public final class ProjectSaveables implements OpenProjectsListener {
     private final ISaveablesSource source;
     private final OpenProjects projects;
     private final ISaveablesLifecycleListener platform;
+    /** One for each project: where several parts hold a project, the platform tells them apart by identity. */
+    private final Map<ProjectSession, ProjectSaveable> handed = new IdentityHashMap<>();
 
     /**
      * @param source the part that answers for the projects
@@ -67,7 +71,10 @@ public final class ProjectSaveables implements OpenProjectsListener {
     public void projectChanged(Change change, ProjectSession session) {
         switch (change) {
             case OPENED -> tell(SaveablesLifecycleEvent.POST_OPEN, session);
-            case CLOSED -> tell(SaveablesLifecycleEvent.POST_CLOSE, session);
+            case CLOSED -> {
+                tell(SaveablesLifecycleEvent.POST_CLOSE, session);
+                handed.remove(session);
+            }
             case EDITED, ACTIVATED -> tell(SaveablesLifecycleEvent.DIRTY_CHANGED, session);
         }
     }
@@ -82,7 +89,8 @@ public final class ProjectSaveables implements OpenProjectsListener {
         return event;
     }
 
-    private static Saveable[] asSaveables(List<ProjectSession> sessions) {
-        return sessions.stream().map(ProjectSaveable::new).toArray(Saveable[]::new);
+    private Saveable[] asSaveables(List<ProjectSession> sessions) {
+        return sessions.stream().map(session -> handed.computeIfAbsent(session, ProjectSaveable::new))
+                .toArray(Saveable[]::new);
     }
 }

@@ -1,0 +1,40 @@
+package org.coursewright.layout.ui.editor;
+
+import org.eclipse.osgi.util.NLS;
+
+/** What the wall-face editor says. */
+final class EditorText extends NLS {
+
+    public static String accessibleFace;
+    public static String cannotExport;
+    public static String counts;
+    public static String cut;
+    public static String deleted;
+    public static String export;
+    public static String exportTitle;
+    public static String failed;
+    public static String fit;
+    public static String laying;
+    public static String layUpTo;
+    public static String leftOut;
+    public static String bearing;
+    public static String noCourses;
+    public static String notProven;
+    public static String other;
+    public static String piece;
+    public static String pieceJoint;
+    public static String pngFiles;
+    public static String proven;
+    public static String shortLap;
+    public static String special;
+    public static String unfillable;
+    public static String unfillableRun;
+    public static String whole;
+
+    static {
+        NLS.initializeMessages(EditorText.class.getPackageName() + ".messages", EditorText.class);
+    }
+
+    private EditorText() {
+    }
+}

@@ -1,0 +1,74 @@
+package org.coursewright.layout.ui.editor;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.layout.ui.paint.FacePainter;
+import org.coursewright.measure.Length;
+import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.geometry.Insets;
+import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+
+/** Shows the whole wall as large as possible, and keeps it so while the window changes, until somebody zooms. */
+final class FaceFit {
+
+    private final GraphicalViewer viewer;
+    private final Supplier<Optional<FaceDrawing>> drawing;
+    private boolean kept = true;
+    private boolean fitting;
+    private Fitted fitted = new Fitted(new Point(0, 0), Optional.empty());
+
+    FaceFit(GraphicalViewer viewer, Supplier<Optional<FaceDrawing>> drawing) {
+        this.viewer = viewer;
+        this.drawing = drawing;
+        viewer.getControl().addListener(SWT.Resize, event -> again());
+        DiagramScale.zoom(viewer).addZoomListener(zoom -> kept &= fitting);
+    }
+
+    /**
+     * Fits the wall again, unless somebody has zoomed. Only the size of the whole canvas counts: what is left beside scroll
+     * bars changes by fitting.
+     */
+    void again() {
+        Fitted wanted = new Fitted(viewer.getControl().getSize(), drawing.get().map(FaceFit::size));
+        if (kept && !wanted.equals(fitted)) {
+            fitted = wanted;
+            now();
+        }
+    }
+
+    private static List<Length> size(FaceDrawing shown) {
+        return List.of(shown.face().length(), shown.top().highest());
+    }
+
+    /** What the wall has been fitted into, and how large it was. */
+    private record Fitted(Point canvas, Optional<List<Length>> wall) {
+    }
+
+    /** Fits the wall. */
+    void now() {
+        drawing.get().ifPresent(this::fit);
+    }
+
+    private void fit(FaceDrawing shown) {
+        Point area = viewer.getControl().getSize();
+        Insets margin = FacePainter.MARGIN;
+        if (area.x <= margin.getWidth() || area.y <= margin.getHeight()) {
+            return;
+        }
+        DiagramScale wide = DiagramScale.fitting(shown.face().length(), area.x - margin.getWidth());
+        DiagramScale high = DiagramScale.fitting(shown.top().highest(), area.y - margin.getHeight());
+        fitting = true;
+        DiagramScale.zoom(viewer).setZoom(Math.min(wide.zoom(), high.zoom()));
+        fitting = false;
+        kept = true;
+        int height = DiagramScale.of(viewer).toPixels(shown.top().highest());
+        ((FigureCanvas) viewer.getControl()).getViewport().setViewLocation(-margin.left,
+                -margin.top - height - Math.max(0, area.y - height - margin.getHeight()) / 2);
+    }
+}

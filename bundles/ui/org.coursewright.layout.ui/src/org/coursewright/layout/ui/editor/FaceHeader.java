@@ -1,0 +1,97 @@
+package org.coursewright.layout.ui.editor;
+
+import java.util.Optional;
+import java.util.function.IntConsumer;
+
+import org.coursewright.core.bond.UnitCount;
+import org.coursewright.layout.ui.face.FaceDrawing;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Scale;
+import org.eclipse.swt.widgets.Spinner;
+
+/** Above a wall face: what the wall takes, and up to which course it is laid up. */
+final class FaceHeader extends Composite {
+
+    private static final int COLUMNS = 6;
+    private static final int SLIDER_WIDTH = 140;
+
+    private final Label counts;
+    private final Label progress;
+    private final Scale slider;
+    private final Spinner spinner;
+    private final IntConsumer layUpTo;
+
+    /**
+     * @param parent of the header
+     * @param layUpTo told up to which course the wall is to be laid up
+     * @param fit shows the whole wall
+     * @param export asks for a file and writes a picture to it
+     */
+    FaceHeader(Composite parent, IntConsumer layUpTo, Runnable fit, Runnable export) {
+        super(parent, SWT.NONE);
+        this.layUpTo = layUpTo;
+        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(8, 4).spacing(8, 2).applyTo(this);
+        counts = new Label(this, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).applyTo(counts);
+        new Label(this, SWT.NONE).setText(EditorText.layUpTo);
+        slider = new Scale(this, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().hint(SLIDER_WIDTH, SWT.DEFAULT).applyTo(slider);
+        spinner = new Spinner(this, SWT.BORDER);
+        button(EditorText.fit, fit);
+        button(EditorText.export, export);
+        progress = new Label(this, SWT.NONE);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(progress);
+        AccessibleName.give(slider, EditorText.layUpTo);
+        AccessibleName.give(spinner, EditorText.layUpTo);
+        slider.addListener(SWT.Selection, event -> choose(slider.getSelection()));
+        spinner.addListener(SWT.Selection, event -> choose(spinner.getSelection()));
+    }
+
+    private void button(String text, Runnable action) {
+        Button button = new Button(this, SWT.PUSH);
+        button.setText(text);
+        button.addListener(SWT.Selection, event -> action.run());
+    }
+
+    private void choose(int course) {
+        slider.setSelection(course);
+        spinner.setSelection(course);
+        layUpTo.accept(course);
+    }
+
+    /**
+     * @param drawing of the wall, empty if there is none
+     * @param upTo course that it is laid up to
+     * @param stale whether the wall is being laid anew
+     */
+    void show(Optional<FaceDrawing> drawing, int upTo, boolean stale) {
+        counts.setText(drawing.map(FaceHeader::counts).orElse(""));
+        progress.setText(stale ? EditorText.laying : "");
+        int courses = drawing.map(each -> each.courses().size()).orElse(0);
+        slider.setEnabled(courses > 1);
+        spinner.setEnabled(courses > 1);
+        if (courses > 0) {
+            slider.setMinimum(1);
+            slider.setMaximum(Math.max(2, courses));
+            slider.setSelection(upTo);
+            spinner.setValues(upTo, 1, courses, 0, 1, 5);
+        }
+        getParent().layout(true, true);
+    }
+
+    private static String counts(FaceDrawing drawing) {
+        UnitCount count = drawing.count();
+        String pieces = NLS.bind(EditorText.counts, new Object[]{drawing.layout().mark(), drawing.courses().size(),
+                count.whole(), count.special(), count.cut(), drawing.layout().lapViolations(),
+                drawing.layout().unfillable().size()});
+        return pieces + (drawing.layout().optimal()
+                ? EditorText.proven
+                : NLS.bind(EditorText.notProven, drawing.layout().lowerBound()));
+    }
+}

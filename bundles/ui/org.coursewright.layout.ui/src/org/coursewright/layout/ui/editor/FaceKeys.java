@@ -1,0 +1,59 @@
+package org.coursewright.layout.ui.editor;
+
+import java.util.Optional;
+
+import org.coursewright.diagram.ui.editor.DiagramKeys;
+import org.coursewright.layout.ui.part.OpeningPart;
+import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
+
+/**
+ * Keys of a wall face: arrows walk from piece to piece, or move the opening that is selected by one step; the keys of every
+ * diagram besides.
+ */
+final class FaceKeys extends DiagramKeys {
+
+    private final GraphicalViewer viewer;
+    private final Walk walk;
+
+    /** Goes from the selected piece to another. */
+    @FunctionalInterface
+    interface Walk {
+        void by(int pieces, int courses);
+    }
+
+    FaceKeys(GraphicalViewer viewer, Runnable fit, Walk walk) {
+        super(viewer, fit);
+        this.viewer = viewer;
+        this.walk = walk;
+    }
+
+    @Override
+    public boolean keyPressed(KeyEvent event) {
+        if ((event.stateMask & SWT.MODIFIER_MASK) != 0) {
+            return super.keyPressed(event);
+        }
+        switch (event.keyCode) {
+            case SWT.ARROW_LEFT -> sideways(-1);
+            case SWT.ARROW_RIGHT -> sideways(1);
+            case SWT.ARROW_UP -> walk.by(0, 1);
+            case SWT.ARROW_DOWN -> walk.by(0, -1);
+            default -> {
+                return super.keyPressed(event);
+            }
+        }
+        return true;
+    }
+
+    private void sideways(int steps) {
+        selectedOpening().ifPresentOrElse(opening -> opening.nudge(steps), () -> walk.by(steps, 0));
+    }
+
+    private Optional<OpeningPart> selectedOpening() {
+        return viewer.getSelectedEditParts().size() == 1
+                && viewer.getSelectedEditParts().get(0) instanceof OpeningPart opening
+                        ? Optional.of(opening)
+                        : Optional.empty();
+    }
+}

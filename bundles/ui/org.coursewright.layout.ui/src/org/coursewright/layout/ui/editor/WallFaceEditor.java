@@ -1,0 +1,170 @@
+package org.coursewright.layout.ui.editor;
+
+import java.util.Optional;
+
+import org.coursewright.core.display.ProjectFormat;
+import org.coursewright.diagram.ui.editor.DiagramEditor;
+import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.layout.ui.face.PieceWalk;
+import org.coursewright.layout.ui.face.PlacedPiece;
+import org.coursewright.layout.ui.paint.FaceInk;
+import org.coursewright.layout.ui.part.FaceParts;
+import org.coursewright.layout.ui.part.FaceState;
+import org.coursewright.measure.LengthFormat;
+import org.coursewright.model.building.Wall;
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.gef.EditPart;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.IWorkbenchPart;
+
+/** Shows one wall from its face, with every piece and joint, and lets its openings be dragged. */
+public final class WallFaceEditor extends DiagramEditor {
+
+    /** Under which the editor is registered. */
+    public static final String ID = "org.coursewright.layout.ui.wallFace";
+
+    private WallLaying laying;
+    private FaceHeader header;
+    private FaceStack stack;
+    private FaceFit fit;
+    private Optional<PlacedPiece> selected = Optional.empty();
+    private int upTo = Integer.MAX_VALUE;
+
+    private Wall wall() {
+        return (Wall) element();
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        header = new FaceHeader(parent, this::layUpTo, this::fit, this::export);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
+        stack = new FaceStack(parent);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
+        super.createPartControl(stack);
+        Legend legend = new Legend(parent, faceInk());
+        GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(legend);
+        laying = new WallLaying(wall(), results(), parent.getDisplay()::asyncExec, this::showLaying);
+        showLaying();
+    }
+
+    @Override
+    protected void configureGraphicalViewer() {
+        super.configureGraphicalViewer();
+        getGraphicalViewer().setEditPartFactory(new FaceParts(this::state));
+        getGraphicalViewer().setKeyHandler(new FaceKeys(getGraphicalViewer(), this::fit, this::walk));
+        fit = new FaceFit(getGraphicalViewer(), () -> state().drawing());
+        new PieceHints(getGraphicalViewer(), this::state, this::select).connect();
+        AccessibleName.give(getGraphicalViewer().getControl(), this::spoken);
+    }
+
+    @Override
+    protected void initializeGraphicalViewer() {
+        getGraphicalViewer().setContents(wall());
+    }
+
+    private FaceState state() {
+        Optional<FaceDrawing> drawing = laying == null ? Optional.empty() : laying.drawing();
+        int courses = drawing.map(each -> each.courses().size()).orElse(0);
+        return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected);
+    }
+
+    private FaceInk faceInk() {
+        return FaceInk.with(ink());
+    }
+
+    private LengthFormat format() {
+        return ProjectFormat.of(project());
+    }
+
+    private String spoken() {
+        String piece = selected.map(new PieceWords(format())::of).orElse("");
+        return NLS.bind(EditorText.accessibleFace, wall().getMark()) + "\n" + piece;
+    }
+
+    private void showLaying() {
+        Control canvas = getGraphicalViewer().getControl();
+        FaceState state = state();
+        header.show(state.drawing(), state.upTo(), laying.isStale());
+        stack.show(hint(), canvas);
+        refreshParts();
+        fit.again();
+    }
+
+    private String hint() {
+        if (!isElementThere()) {
+            return EditorText.deleted;
+        }
+        if (laying.failure().isPresent()) {
+            return NLS.bind(EditorText.failed, laying.failure().get());
+        }
+        if (laying.isLeftOut()) {
+            return EditorText.leftOut;
+        }
+        if (laying.drawing().isEmpty()) {
+            return EditorText.laying;
+        }
+        return laying.drawing().get().courses().isEmpty() ? EditorText.noCourses : "";
+    }
+
+    @Override
+    protected void edited() {
+        super.edited();
+        showLaying();
+    }
+
+    @Override
+    protected void fit() {
+        fit.now();
+    }
+
+    private void layUpTo(int course) {
+        upTo = course;
+        refreshParts();
+    }
+
+    private void export() {
+        laying.drawing().ifPresent(drawing -> new PictureExport(getSite().getShell()).ask(drawing, format()));
+    }
+
+    private void select(Optional<PlacedPiece> piece) {
+        selected = piece;
+        getEditorSite().getActionBars().getStatusLineManager().setMessage(
+                piece.map(new PieceWords(format())::of).map(words -> words.replace("\n", ". ")).orElse(""));
+        refreshParts();
+    }
+
+    private void walk(int pieces, int courses) {
+        laying.drawing().map(PieceWalk::new).ifPresent(walk -> select(selected.map(piece -> pieces == 0
+                ? walk.up(piece, courses).orElse(piece)
+                : walk.along(piece, pieces).orElse(piece)).or(walk::first)));
+    }
+
+    /** Selects what has been selected in another part, if it is shown here. */
+    @Override
+    public void selectionChanged(IWorkbenchPart part, ISelection selection) {
+        super.selectionChanged(part, selection);
+        if (part != this && selection instanceof IStructuredSelection structured && structured.size() == 1) {
+            EObject chosen = Adapters.adapt(structured.getFirstElement(), EObject.class);
+            if (getGraphicalViewer().getEditPartRegistry().get(chosen) instanceof EditPart shown) {
+                getGraphicalViewer().select(shown);
+            }
+        }
+    }
+
+    @Override
+    public void dispose() {
+        if (laying != null) {
+            laying.end();
+        }
+        super.dispose();
+    }
+}

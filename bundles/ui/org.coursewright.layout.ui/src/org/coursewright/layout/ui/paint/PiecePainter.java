@@ -1,0 +1,53 @@
+package org.coursewright.layout.ui.paint;
+
+import org.coursewright.bond.Piece;
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.PointList;
+import org.eclipse.draw2d.geometry.Rectangle;
+
+/**
+ * Draws pieces: a whole unit plain, a special with a line along its middle, a cut piece with a stroke across.
+ *
+ * @param ink to draw with
+ */
+public record PiecePainter(FaceInk ink) {
+
+    private static final int LEAST_FOR_OUTLINE = 4;
+    private static final int LEAST_FOR_PATTERN = 6;
+
+    /**
+     * Draws a piece that no rake cuts.
+     *
+     * @param graphics to draw on
+     * @param kind of the piece
+     * @param box pixels that it covers
+     */
+    public void paint(Graphics graphics, Piece.Kind kind, Rectangle box) {
+        graphics.setBackgroundColor(ink.of(kind));
+        graphics.fillRectangle(box);
+        if (Math.min(box.width, box.height) >= LEAST_FOR_OUTLINE) {
+            graphics.setForegroundColor(ink.basic().line());
+            graphics.drawRectangle(box.x, box.y, box.width - 1, box.height - 1);
+            drawPattern(graphics, kind, box);
+        }
+    }
+
+    void paintRaked(Graphics graphics, Piece.Kind kind, PointList outline) {
+        graphics.setBackgroundColor(ink.of(kind));
+        graphics.fillPolygon(outline);
+        graphics.setForegroundColor(ink.basic().line());
+        graphics.drawPolygon(outline);
+    }
+
+    private static void drawPattern(Graphics graphics, Piece.Kind kind, Rectangle box) {
+        if (Math.min(box.width, box.height) < LEAST_FOR_PATTERN) {
+            return;
+        }
+        if (kind == Piece.Kind.SPECIAL) {
+            int middle = box.y + box.height / 2;
+            graphics.drawLine(box.x, middle, box.right() - 1, middle);
+        } else if (kind == Piece.Kind.CUT) {
+            graphics.drawLine(box.x, box.bottom() - 1, box.right() - 1, box.y);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.coursewright.layout.ui.part;
+
+import java.util.Optional;
+
+import org.coursewright.layout.ui.face.PlacedPiece;
+import org.coursewright.layout.ui.paint.FacePainter;
+import org.eclipse.draw2d.Figure;
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Rectangle;
+
+/** The one figure that shows a wall with all its pieces. */
+public final class FaceFigure extends Figure {
+
+    private Optional<FacePainter> painter = Optional.empty();
+    private Optional<PlacedPiece> selected = Optional.empty();
+
+    void show(Optional<FacePainter> shown, Optional<PlacedPiece> piece) {
+        painter = shown;
+        selected = piece;
+        setBounds(shown.map(FacePainter::bounds).orElseGet(Rectangle::new));
+        repaint();
+    }
+
+    /** @return how many pieces are shown */
+    public long pieces() {
+        return painter.stream().flatMap(each -> each.drawing().courses().stream().limit(each.upTo()))
+                .mapToLong(course -> course.pieces().size()).sum();
+    }
+
+    @Override
+    protected void paintFigure(Graphics graphics) {
+        painter.ifPresent(each -> each.paint(graphics, graphics.getClip(new Rectangle()), selected));
+    }
+}

@@ -1,0 +1,21 @@
+package org.coursewright.layout.ui.part;
+
+import java.util.Optional;
+
+import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.layout.ui.face.PlacedPiece;
+import org.coursewright.layout.ui.paint.FaceInk;
+import org.coursewright.measure.LengthFormat;
+
+/**
+ * What an editor shows of a wall at present, beside the model.
+ *
+ * @param drawing how the wall is laid, empty while that is not known
+ * @param ink to draw with
+ * @param format of lengths
+ * @param upTo number of the highest course that is laid up
+ * @param selected a piece to be pointed out
+ */
+public record FaceState(Optional<FaceDrawing> drawing, FaceInk ink, LengthFormat format, int upTo,
+        Optional<PlacedPiece> selected) {
+}

@@ -1,0 +1,87 @@
+package org.coursewright.layout.ui.part;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+import org.coursewright.diagram.ui.part.ElementPart;
+import org.coursewright.layout.ui.paint.FacePainter;
+import org.coursewright.layout.ui.paint.FacePlace;
+import org.coursewright.model.building.Opening;
+import org.coursewright.model.building.Wall;
+import org.eclipse.draw2d.FreeformLayer;
+import org.eclipse.draw2d.FreeformLayout;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.GraphicalEditPart;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.RequestConstants;
+import org.eclipse.gef.tools.SelectEditPartTracker;
+
+/** A wall, seen from its face: all its pieces in one figure, its openings in parts over it. */
+public final class WallPart extends ElementPart<Wall> {
+
+    private final Supplier<FaceState> state;
+    private final FaceFigure face = new FaceFigure();
+
+    /**
+     * @param wall to be shown
+     * @param state what else the editor shows
+     */
+    public WallPart(Wall wall, Supplier<FaceState> state) {
+        super(wall);
+        this.state = state;
+    }
+
+    /** @return the figure of all pieces */
+    public FaceFigure face() {
+        return face;
+    }
+
+    @Override
+    protected IFigure createFigure() {
+        FreeformLayer layer = new FreeformLayer();
+        layer.setLayoutManager(new FreeformLayout());
+        layer.add(face);
+        return layer;
+    }
+
+    @Override
+    protected void createEditPolicies() {
+        // the wall itself is not edited here
+    }
+
+    @Override
+    protected List<Opening> parts() {
+        return element().getOpenings();
+    }
+
+    /** Puts openings over the figure of all pieces. */
+    @Override
+    protected void addChildVisual(EditPart child, int index) {
+        getContentPane().add(((GraphicalEditPart) child).getFigure(), index + 1);
+    }
+
+    @Override
+    protected void refreshVisuals() {
+        FaceState shown = state.get();
+        FacePlace place = new FacePlace(scale());
+        face.show(shown.drawing().map(drawing -> new FacePainter(drawing, place, shown.ink(), shown.format(),
+                shown.upTo())), shown.selected());
+        setLayoutConstraint(this, face, face.getBounds().getCopy());
+    }
+
+    /** Openings that are dragged stay in the wall, wherever the mouse is over it. */
+    @Override
+    public EditPart getTargetEditPart(Request request) {
+        boolean dragged = RequestConstants.REQ_MOVE.equals(request.getType())
+                || RequestConstants.REQ_ADD.equals(request.getType());
+        return dragged ? this : super.getTargetEditPart(request);
+    }
+
+    /** The wall can be selected and not be dragged. */
+    @Override
+    public DragTracker getDragTracker(Request request) {
+        return new SelectEditPartTracker(this);
+    }
+}
