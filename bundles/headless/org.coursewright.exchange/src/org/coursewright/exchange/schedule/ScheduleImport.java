@@ -29,8 +29,11 @@ public final class ScheduleImport {
         Rows<UnitRow> unitRows = files.units()
                 .map(path -> new UnitSchedule(format.unit()).read(path, format, remarks)).orElseGet(Rows::none);
         Rows<WallRow> walls = new WallSchedule().read(files.walls(), format, remarks);
+        Units units = new Units(unitRows);
+        new WallChecks(units, remarks).noteUnknownUnits(walls.all());
+        boolean wallsAreKnown = !remarks.hasErrors();
         Rows<OpeningRow> openings = new OpeningSchedule().read(files.openings(), format, remarks);
-        return new Reading(files, new Units(unitRows), walls, openings, remarks).outcome();
+        return new Reading(files, units, walls, openings, remarks).outcome(wallsAreKnown);
     }
 
     /** What was read, on its way to an outcome. */
@@ -50,18 +53,18 @@ public final class ScheduleImport {
             this.remarks = remarks;
         }
 
-        ImportOutcome outcome() {
-            new WallChecks(units, remarks).noteUnknownUnits(walls.all());
+        /** Where walls are known, faults of openings do not keep back what is wrong with the plan: all is told at once. */
+        ImportOutcome outcome(boolean wallsAreKnown) {
             OpeningChecks checks = new OpeningChecks(remarks);
             checks.noteUnknownWalls(openings.all(), walls);
             checks.noteOverlaps(openings.sound());
-            return remarks.hasErrors() ? refused() : placed(new Plan(walls.sound(), units));
-        }
-
-        private ImportOutcome placed(Plan plan) {
-            PlanChecks checks = new PlanChecks(plan, settings.format(), remarks);
-            checks.noteCrossings(walls);
-            checks.noteBeyondWall(openings.sound(), walls);
+            if (!wallsAreKnown) {
+                return refused();
+            }
+            Plan plan = new Plan(walls.sound(), units);
+            PlanChecks inPlan = new PlanChecks(plan, settings.format(), remarks);
+            inPlan.noteCrossings(walls);
+            inPlan.noteBeyondWall(openings.sound(), walls);
             return remarks.hasErrors() ? refused() : made(plan);
         }
 

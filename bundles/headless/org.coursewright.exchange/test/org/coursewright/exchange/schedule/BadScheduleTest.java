@@ -83,6 +83,20 @@ class BadScheduleTest {
         assertThat(schedules.openingRow(row).errors()).singleElement().asString().startsWith(message);
     }
 
+    @Test
+    void faultsOfCellsOpeningsAndPlanAreToldInOneGo() {
+        schedules.wallRow("W6,5',-5',5',5',14x10x4,stretcher,0,90,1");
+        schedules.openings(ScheduleFixture.OPENINGS + """
+                D3,W1,door,6',36,0,81,none,,
+                D4,W3,hatch,4',36,0,81,none,,
+                D5,W5,door,10',36,0,81,none,,
+                """);
+
+        assertThat(schedules.errors()).extracting(line -> line.split(":")[0])
+                .containsExactlyInAnyOrder("openings.csv, line 6, column kind", "openings.csv, line 5, column offset",
+                        "walls.csv, line 7", "openings.csv, line 7, column offset");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             B,14,10,4,heavy,,     | units.csv, line 2, column mass: "heavy" is no mass of a unit
