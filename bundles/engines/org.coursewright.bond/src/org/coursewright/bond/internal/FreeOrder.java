@@ -59,6 +59,9 @@ final class FreeOrder {
 
     /** Marks how many whole units may have been used when the rail's pieces have. */
     private void follow(int rail) {
+        if (rail > 0 && !isEntered(rail)) {
+            return;
+        }
         boolean[] entry = entry(rail);
         int first = 0;
         while (first <= wholes && !entry[first]) {
@@ -69,6 +72,15 @@ final class FreeOrder {
         }
         boolean any = walk(rail, entry, first);
         reached[rail] = any ? entry : null;
+    }
+
+    private boolean isEntered(int rail) {
+        for (int kind = 0; kind < strides.length; kind++) {
+            if (used(rail, kind) > 0 && reached[rail - strides[kind]] != null) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean[] entry(int rail) {

@@ -20,11 +20,13 @@ final class SkeletonPatterns {
 
     private final RunStack stack;
     private final Skeleton skeleton;
+    private final PartnerSearch partners;
     private final Set<Place> done = new HashSet<>();
 
     SkeletonPatterns(RunStack stack) {
         this.stack = stack;
         skeleton = new Skeleton(stack);
+        partners = new PartnerSearch(stack);
     }
 
     void add(Progress progress) {
@@ -36,21 +38,10 @@ final class SkeletonPatterns {
                 for (Pattern pattern : pool.variants(skeleton.windows(run), skeleton.forced(run), MOST_CUTS,
                         VARIANTS)) {
                     pool.add(pattern);
-                    addPartners(run, pattern);
+                    partners.follow(run, pattern, true);
+                    partners.follow(run, pattern, false);
                 }
             }
-        }
-    }
-
-    private void addPartners(int run, Pattern pattern) {
-        for (RunStack.Contact contact : stack.contactsOf(run)) {
-            boolean above = contact.below() == run;
-            int other = above ? contact.above() : contact.below();
-            PatternPool pool = stack.pool(other);
-            Windows windows = skeleton.windows(other);
-            windows.add(pattern, above ? -contact.offset() : contact.offset(), stack.masonry().lap(),
-                    pool.shape().length());
-            pool.variants(windows, Integer.MAX_VALUE, MOST_CUTS, 1).forEach(pool::add);
         }
     }
 }

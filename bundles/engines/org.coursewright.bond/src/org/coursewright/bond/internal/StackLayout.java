@@ -29,6 +29,7 @@ final class StackLayout {
 
     private final RunStack stack;
     private final Skeleton skeleton;
+    private final PartnerSearch partners;
     private final Progress progress;
     private final Map<Shapes, LapTable> lapTables = new HashMap<>();
     private final Set<Place> priced = new HashSet<>();
@@ -40,6 +41,7 @@ final class StackLayout {
     StackLayout(RunStack stack, Progress progress) {
         this.stack = stack;
         skeleton = new Skeleton(stack);
+        partners = new PartnerSearch(stack);
         this.progress = progress;
     }
 
@@ -196,7 +198,7 @@ final class StackLayout {
             Optional<Pattern> found = pool.price(windows(run, !above, above), forced, forced, limit, PARTNER_CUTS);
             if (add(pool, found)) {
                 grown = true;
-                found.ifPresent(pattern -> findPartners(run, pattern, above));
+                found.ifPresent(pattern -> partners.follow(run, pattern, above));
             }
         }
         return grown;
@@ -221,20 +223,6 @@ final class StackLayout {
             }
         }
         return windows;
-    }
-
-    /** Fits the neighbours on one side to a new pattern of a run. */
-    private void findPartners(int run, Pattern pattern, boolean above) {
-        for (RunStack.Contact contact : stack.contactsOf(run)) {
-            if (contact.below() == run == above) {
-                int other = contact.other(run);
-                PatternPool pool = stack.pool(other);
-                Windows windows = skeleton.windows(other);
-                windows.add(pattern, contact.offsetFrom(other), stack.masonry().lap(), pool.shape().length());
-                add(pool, pool.price(windows, skeleton.forced(other), skeleton.forced(other), Integer.MAX_VALUE,
-                        PARTNER_CUTS));
-            }
-        }
     }
 
     private static boolean add(PatternPool pool, Optional<Pattern> pattern) {
