@@ -45,8 +45,9 @@ final class SheetOptions {
         Matcher matcher = SCALE.matcher(scale);
         int number = matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
         if (number < LEAST_SCALE || number > MOST_SCALE) {
-            throw new BadInputException("--scale: \"%s\" is no scale of a sheet. Give one from 1:%d to 1:%d, such as 1:20."
-                    .formatted(scale, LEAST_SCALE, MOST_SCALE));
+            throw new BadInputException(
+                    "--scale: \"%s\" is no scale of a sheet. Give one from 1:%d to 1:%d, such as 1:20."
+                            .formatted(scale, LEAST_SCALE, MOST_SCALE));
         }
         return Optional.of(number);
     }

@@ -99,16 +99,23 @@ final class SheetsCommand implements Command {
     private Map<String, List<String>> write(List<Sheet> sheets) throws BadInputException {
         try {
             return new SheetFolder(out).write(sheets, form);
-        } catch (NoSuchFileException e) {
-            throw new BadInputException("--out: There is no folder %s to make %s in. Make it first.".formatted(
-                    out.toAbsolutePath().getParent(), out.getFileName()));
-        } catch (FileAlreadyExistsException e) {
-            throw new BadInputException("--out: %s is a file, not a folder. Name a folder.".formatted(out));
-        } catch (AccessDeniedException e) {
-            throw new BadInputException("--out: %s may not be written to. Name another folder.".formatted(out));
         } catch (IOException e) {
-            throw new BadInputException("--out: The sheets cannot be written to %s: %s.".formatted(out, e.getMessage()));
+            throw new BadInputException("--out: " + reason(e));
         }
+    }
+
+    private String reason(IOException refusal) {
+        if (refusal instanceof NoSuchFileException) {
+            return "There is no folder %s to make %s in. Make it first.".formatted(out.toAbsolutePath().getParent(),
+                    out.getFileName());
+        }
+        if (refusal instanceof FileAlreadyExistsException) {
+            return "%s is a file, not a folder. Name a folder.".formatted(out);
+        }
+        if (refusal instanceof AccessDeniedException) {
+            return "%s may not be written to. Name another folder.".formatted(out);
+        }
+        return "The sheets cannot be written to %s: %s.".formatted(out, refusal.getMessage());
     }
 
     /** A wall beside one that contradicts itself would be laid as if that one were not there. */

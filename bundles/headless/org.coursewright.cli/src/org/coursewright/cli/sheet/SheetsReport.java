@@ -24,7 +24,8 @@ record SheetsReport(Path folder, List<Sheet> sheets, Map<String, List<String>> f
         table.row("wall", "scale", "pages", "file");
         sheets.forEach(sheet -> table.row(sheet.mark(), "1:" + sheet.scale(), sheet.pages().size(),
                 String.join(", ", files.get(sheet.mark()))));
-        return "%s%n%n%d sheets in %s.".formatted(String.join("\n", table.lines()), sheets.size(), folder);
+        return "%s\n\n%d %s in %s.".formatted(String.join("\n", table.lines()), sheets.size(),
+                sheets.size() == 1 ? "sheet" : "sheets", folder);
     }
 
     String json() {

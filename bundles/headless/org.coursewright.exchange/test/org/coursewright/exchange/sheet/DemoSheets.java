@@ -7,7 +7,7 @@ import org.coursewright.bond.BondSolver;
 import org.coursewright.core.bond.BuildingLayout;
 import org.coursewright.core.session.ProjectFileException;
 import org.coursewright.core.session.ProjectStore;
-import org.coursewright.measure.DisplayUnit;
+import org.coursewright.measure.LengthFormat;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
 
@@ -21,13 +21,13 @@ public final class DemoSheets {
 
     /** @return all walls, in inches */
     public static List<SheetWall> walls() throws ProjectFileException {
-        return walls(DisplayUnit.INCH);
+        Project project = new ProjectStore().load(DEMO);
+        return SheetWalls.of(project, new BuildingLayout(BondSolver.standard()).lay(project, Progress.NONE));
     }
 
-    /** @return all walls, shown in a unit */
-    public static List<SheetWall> walls(DisplayUnit unit) throws ProjectFileException {
-        Project project = new ProjectStore().load(DEMO);
-        project.setDisplayUnit(unit);
-        return SheetWalls.of(project, new BuildingLayout(BondSolver.standard()).lay(project, Progress.NONE));
+    /** @return the same wall, laid the same, on a sheet in millimetres */
+    public static SheetWall inMillimetres(SheetWall wall) {
+        return new SheetWall(wall.project(), wall.unit(), wall.bond(), wall.thickness(), wall.unitHeight(),
+                wall.openings(), wall.top(), LengthFormat.MILLIMETRES, wall.face(), wall.layout());
     }
 }

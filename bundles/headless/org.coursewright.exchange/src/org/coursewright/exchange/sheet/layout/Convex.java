@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.coursewright.exchange.sheet.page.Area;
+import org.coursewright.exchange.sheet.page.Pen;
 import org.coursewright.exchange.sheet.page.Spot;
 import org.coursewright.exchange.sheet.page.Stroke;
-import org.coursewright.exchange.sheet.page.Pen;
 
 /**
  * A convex outline, corners against the clock.

@@ -24,8 +24,7 @@ import org.coursewright.measure.Length;
 /** The wall seen from its right-hand side: every piece, joint, opening, lintel and beam at true scale. */
 final class ElevationView {
 
-    private static final double HATCH = 0.9;
-    private static final List<Double> PIECE_SIZES = List.of(2.2, 2.0, 1.8);
+    private static final List<Double> PIECE_SIZES = List.of(2.2, 2.0, 1.8, 1.6);
     private static final List<Double> OPENING_SIZES = List.of(3.0, 2.5, 2.1, 1.8);
 
     private final SheetWall wall;
@@ -101,10 +100,8 @@ final class ElevationView {
     }
 
     private void draw(Piece piece, Convex shape) {
-        boolean special = piece.kind() == Piece.Kind.SPECIAL;
-        drawing.shape(special ? shape.within(Pen.HEAVY) : shape.corners(), special ? Pen.HEAVY : Pen.FINE, Shade.PAPER);
+        PieceStyle.draw(drawing, shape, piece.kind(), paper.scale());
         if (piece.kind() == Piece.Kind.CUT) {
-            shape.hatch(HATCH).forEach(drawing.marks()::add);
             write(shape, List.of(format.length(piece.length()), letters.get(piece.length())), PIECE_SIZES);
         }
     }

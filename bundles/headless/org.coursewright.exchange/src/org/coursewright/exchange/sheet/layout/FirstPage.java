@@ -22,7 +22,8 @@ final class FirstPage {
     }
 
     /** What stands around the elevation. */
-    private record ElevationParts(HeightMarks heights, BottomDimensions dimensions, PlanStrip plan, SheetFormat format) {
+    private record ElevationParts(HeightMarks heights, BottomDimensions dimensions, PlanStrip plan,
+            SheetFormat format) {
     }
 
     FirstPage(SheetWall wall, SheetSettings settings, SheetFormat format, Paper paper, TextMeasure measure) {

@@ -64,8 +64,11 @@ record Paper(double width, double height) {
     private static List<Mark> frame(Area inner) {
         double bottom = inner.y() - FOOT;
         return List.of(line(inner.x(), bottom, inner.right(), bottom), line(inner.right(), bottom, inner.right(), inner
-                .top()), line(inner.right(), inner.top(), inner.x(), inner.top()), line(inner.x(), inner.top(), inner
-                        .x(), bottom), line(inner.x(), inner.y(), inner.right(), inner.y()));
+                .top()), line(inner.right(), inner.top(), inner.x(), inner.top()), line(inner.x(), inner.top(),
+                        inner
+                                .x(),
+                        bottom),
+                line(inner.x(), inner.y(), inner.right(), inner.y()));
     }
 
     private static Mark line(double fromX, double fromY, double toX, double toY) {

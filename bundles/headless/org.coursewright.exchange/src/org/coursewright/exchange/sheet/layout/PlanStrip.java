@@ -3,11 +3,9 @@ package org.coursewright.exchange.sheet.layout;
 import java.util.List;
 import java.util.Optional;
 
-import org.coursewright.bond.Piece;
 import org.coursewright.exchange.sheet.SheetWall;
 import org.coursewright.exchange.sheet.page.Anchor;
 import org.coursewright.exchange.sheet.page.Pen;
-import org.coursewright.exchange.sheet.page.Shade;
 import org.coursewright.measure.Length;
 
 /** The first course from above, with a mark on the line for every edge of a joint. */
@@ -20,7 +18,6 @@ final class PlanStrip {
     private static final double LINE = 1.6;
     private static final double UNDER = 6;
     private static final double BEYOND = 8;
-    private static final double HATCH = 0.9;
 
     private final SheetWall wall;
     private final SheetFormat format;
@@ -46,7 +43,9 @@ final class PlanStrip {
 
     /** Draws it under {@code top} (mm); {@code paper} tells where along the sheet the wall lies. */
     void draw(Projection paper, double top) {
-        String where = hasRoom(paper) ? "marks along the line from the outer start face" : "marks along the line in the table";
+        String where = hasRoom(paper)
+                ? "marks along the line from the outer start face"
+                : "marks along the line in the table";
         drawing.strong(paper.left(), top - TITLE / 2, "First course from above: " + where, BottomDimensions.SIZE);
         double back = top - TITLE - longest() - LEADER;
         double front = back - paper.size(wall.thickness());
@@ -61,11 +60,7 @@ final class PlanStrip {
 
     private void draw(Projection plan, PlacedPiece placed) {
         Convex box = new Convex(plan.box(placed.from(), placed.to(), Length.ZERO, wall.thickness()));
-        boolean special = placed.piece().kind() == Piece.Kind.SPECIAL;
-        drawing.shape(special ? box.within(Pen.HEAVY) : box.corners(), special ? Pen.HEAVY : Pen.FINE, Shade.PAPER);
-        if (placed.piece().kind() == Piece.Kind.CUT) {
-            box.hatch(HATCH).forEach(drawing.marks()::add);
-        }
+        PieceStyle.draw(drawing, box, placed.piece().kind(), plan.scale());
     }
 
     private void drawMarks(Projection paper, double back, double[] places) {

@@ -44,9 +44,13 @@ public final class SheetLayout {
         PieceTables pieces = new PieceTables(wall, format);
         Stream<Table> always = Stream.of(NotFilled.of(wall, format, measure), pieces.pieceList(), pieces.cutList(),
                 new JointGauge(format, measure).of(wall));
-        Stream<Table> marks = Stream.of(drawn.lacksPole() ? Stream.of(LineMarks.poleTable(wall, format))
-                : Stream.<Table>empty(), drawn.lacksLine() ? Stream.of(LineMarks.lineTable(wall, format)) : Stream
-                        .<Table>empty())
+        Stream<Table> marks = Stream.of(drawn.lacksPole()
+                ? Stream.of(LineMarks.poleTable(wall, format))
+                : Stream.<Table>empty(),
+                drawn.lacksLine()
+                        ? Stream.of(LineMarks.lineTable(wall, format))
+                        : Stream
+                                .<Table>empty())
                 .flatMap(tables -> tables);
         Stream.concat(always, marks).filter(table -> !table.rows().isEmpty()).forEach(flow::add);
         return flow.drawings();

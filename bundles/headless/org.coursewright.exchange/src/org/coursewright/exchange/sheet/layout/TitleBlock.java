@@ -105,8 +105,10 @@ final class TitleBlock {
 
     private String runs() {
         int count = wall.layout().unfillable().size();
-        return count == 0 ? "Runs: all filled" : "Runs: %d not filled, see the table; settle them before laying"
-                .formatted(count);
+        return count == 0
+                ? "Runs: all filled"
+                : "Runs: %d not filled, see the table; settle them before laying"
+                        .formatted(count);
     }
 
     private String scale(int scale) {

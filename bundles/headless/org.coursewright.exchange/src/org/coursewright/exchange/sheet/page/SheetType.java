@@ -5,8 +5,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.HorizontalMetricsTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessRead;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 
@@ -15,20 +17,22 @@ public final class SheetType implements TextMeasure {
 
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
-    private final TrueTypeFont font;
     private final CmapLookup glyphs;
+    private final HorizontalMetricsTable metrics;
     private final double unitsPerEm;
 
-    private SheetType(TrueTypeFont font) throws IOException {
-        this.font = font;
-        this.glyphs = font.getUnicodeCmapLookup();
-        this.unitsPerEm = font.getUnitsPerEm();
+    private SheetType(CmapLookup glyphs, HorizontalMetricsTable metrics, double unitsPerEm) {
+        this.glyphs = glyphs;
+        this.metrics = metrics;
+        this.unitsPerEm = unitsPerEm;
     }
 
     /** @return the type, ready to measure with */
     public static SheetType load() {
-        try (InputStream in = open()) {
-            return new SheetType(new TTFParser().parse(new RandomAccessReadBuffer(in)));
+        try (InputStream in = open();
+                RandomAccessRead data = new RandomAccessReadBuffer(in);
+                TrueTypeFont font = new TTFParser().parse(data)) {
+            return new SheetType(font.getUnicodeCmapLookup(), font.getHorizontalMetrics(), font.getUnitsPerEm());
         } catch (IOException e) {
             throw new UncheckedIOException("The type for sheets is missing or damaged in this installation.", e);
         }
@@ -57,10 +61,6 @@ public final class SheetType implements TextMeasure {
     }
 
     private double advance(int character) {
-        try {
-            return font.getAdvanceWidth(glyphs.getGlyphId(character));
-        } catch (IOException e) {
-            throw new UncheckedIOException("The type for sheets is damaged in this installation.", e);
-        }
+        return metrics.getAdvanceWidth(glyphs.getGlyphId(character));
     }
 }
