@@ -19,13 +19,20 @@ final class FaceFit {
 
     private final GraphicalViewer viewer;
     private final Supplier<Optional<FaceDrawing>> drawing;
+    private final Runnable refresh;
     private boolean kept = true;
     private boolean fitting;
     private Fitted fitted = new Fitted(new Point(0, 0), Optional.empty());
 
-    FaceFit(GraphicalViewer viewer, Supplier<Optional<FaceDrawing>> drawing) {
+    /**
+     * @param viewer of the wall
+     * @param drawing that is shown
+     * @param refresh places everything anew
+     */
+    FaceFit(GraphicalViewer viewer, Supplier<Optional<FaceDrawing>> drawing, Runnable refresh) {
         this.viewer = viewer;
         this.drawing = drawing;
+        this.refresh = refresh;
         viewer.getControl().addListener(SWT.Resize, event -> again());
         DiagramScale.zoom(viewer).addZoomListener(zoom -> kept &= fitting);
     }
@@ -67,8 +74,7 @@ final class FaceFit {
         DiagramScale.zoom(viewer).setZoom(Math.min(wide.zoom(), high.zoom()));
         fitting = false;
         kept = true;
-        int height = DiagramScale.of(viewer).toPixels(shown.top().highest());
-        ((FigureCanvas) viewer.getControl()).getViewport().setViewLocation(-margin.left,
-                -margin.top - height - Math.max(0, area.y - height - margin.getHeight()) / 2);
+        refresh.run();
+        ((FigureCanvas) viewer.getControl()).getViewport().setViewLocation(0, 0);
     }
 }

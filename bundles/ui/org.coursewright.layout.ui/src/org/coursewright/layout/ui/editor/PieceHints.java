@@ -76,7 +76,7 @@ final class PieceHints extends MouseAdapter implements MouseMoveListener {
     }
 
     private FacePlace place() {
-        return new FacePlace(DiagramScale.of(viewer));
+        return state.get().place(DiagramScale.of(viewer));
     }
 
     private Point at(MouseEvent event) {

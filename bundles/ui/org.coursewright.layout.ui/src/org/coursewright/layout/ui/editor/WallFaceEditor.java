@@ -61,7 +61,7 @@ public final class WallFaceEditor extends DiagramEditor {
         super.configureGraphicalViewer();
         getGraphicalViewer().setEditPartFactory(new FaceParts(this::state));
         getGraphicalViewer().setKeyHandler(new FaceKeys(getGraphicalViewer(), this::fit, this::walk));
-        fit = new FaceFit(getGraphicalViewer(), () -> state().drawing());
+        fit = new FaceFit(getGraphicalViewer(), () -> state().drawing(), this::refreshParts);
         new PieceHints(getGraphicalViewer(), this::state, this::select).connect();
         AccessibleName.give(getGraphicalViewer().getControl(), this::spoken);
     }
@@ -74,7 +74,8 @@ public final class WallFaceEditor extends DiagramEditor {
     private FaceState state() {
         Optional<FaceDrawing> drawing = laying == null ? Optional.empty() : laying.drawing();
         int courses = drawing.map(each -> each.courses().size()).orElse(0);
-        return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected);
+        return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected,
+                getGraphicalViewer().getControl().getSize().y);
     }
 
     private FaceInk faceInk() {

@@ -12,10 +12,9 @@ import org.coursewright.measure.Length;
  */
 record PlacedJoint(long start, long end, long parts, boolean atEnd) {
 
-    /** Whether this joint and one in the next course lap less than they must. */
-    boolean lapsLessThan(Length least, PlacedJoint next) {
-        long lap = least.units() * parts * next.parts;
-        return next.start * parts - end * next.parts < lap && start * next.parts - next.end * parts < lap;
+    /** Whether a joint of the next course ends at least so far before this one begins. */
+    boolean isClearOf(Length least, PlacedJoint earlier) {
+        return start * earlier.parts - earlier.end * parts >= least.units() * parts * earlier.parts;
     }
 
     /** Whether the two lie over one another because both runs end against the same masonry: nobody can lap them. */

@@ -26,11 +26,19 @@ public record ShortLap(int lower, Length at) {
         return List.copyOf(found);
     }
 
+    /** Goes along both courses at once, as their joints lie in order. */
     private static void find(int course, List<PlacedJoint> lower, List<PlacedJoint> upper, Length least,
             List<ShortLap> found) {
+        int from = 0;
         for (PlacedJoint joint : lower) {
-            upper.stream().filter(next -> joint.lapsLessThan(least, next) && !joint.isStraightWith(next))
-                    .forEach(next -> found.add(new ShortLap(course, joint.middle(next))));
+            while (from < upper.size() && joint.isClearOf(least, upper.get(from))) {
+                from++;
+            }
+            for (int i = from; i < upper.size() && !upper.get(i).isClearOf(least, joint); i++) {
+                if (!joint.isStraightWith(upper.get(i))) {
+                    found.add(new ShortLap(course, joint.middle(upper.get(i))));
+                }
+            }
         }
     }
 

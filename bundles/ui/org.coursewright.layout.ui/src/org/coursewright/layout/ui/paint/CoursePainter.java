@@ -37,7 +37,7 @@ final class CoursePainter {
             if (from > clip.right()) {
                 break;
             }
-            if (course.isRaked()) {
+            if (course.isRaked() && raked.cuts(course, piece)) {
                 pieces.paintRaked(graphics, piece.piece().kind(), raked.outline(course, piece));
             } else {
                 Rectangle box = new Rectangle(from, top, place.x(piece.to()) - from, unitBottom - top);

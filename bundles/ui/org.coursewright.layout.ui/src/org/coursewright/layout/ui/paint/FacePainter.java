@@ -54,7 +54,7 @@ public record FacePainter(FaceDrawing drawing, FacePlace place, FaceInk ink, Len
         obstacles.paintObstacles(graphics);
         paintOutline(graphics);
         obstacles.paintTrouble(graphics);
-        if (clip.x < 0 && !drawing.courses().isEmpty()) {
+        if (clip.x < place.left() && !drawing.courses().isEmpty()) {
             new StoryPole(drawing, place, ink, format).paint(graphics, clip);
         }
         selected.filter(piece -> piece.course() <= upTo).ifPresent(piece -> paintSelected(graphics, piece));
@@ -62,9 +62,9 @@ public record FacePainter(FaceDrawing drawing, FacePlace place, FaceInk ink, Len
 
     private void paintOutline(Graphics graphics) {
         PointList top = new PointList();
-        top.addPoint(0, 0);
+        top.addPoint(place.left(), place.foot());
         drawing.top().points().forEach(point -> top.addPoint(place.x(point.offset()), place.y(point.height())));
-        top.addPoint(place.x(drawing.face().length()), 0);
+        top.addPoint(place.x(drawing.face().length()), place.foot());
         graphics.setForegroundColor(ink.basic().faint());
         graphics.drawPolygon(top);
     }

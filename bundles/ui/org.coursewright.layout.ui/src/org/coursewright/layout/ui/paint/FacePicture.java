@@ -31,7 +31,8 @@ public final class FacePicture implements Picture {
                 ? drawing.top().highest()
                 : drawing.face().length();
         double zoom = Math.min(WANTED, DiagramScale.fitting(side, longest).zoom());
-        painter = new FacePainter(drawing, new FacePlace(new DiagramScale(zoom)), FaceInk.with(Ink.LIGHT), format,
+        painter = new FacePainter(drawing, FacePlace.of(new DiagramScale(zoom), drawing.top().highest(), 0),
+                FaceInk.with(Ink.LIGHT), format,
                 drawing.courses().size());
     }
 

@@ -5,26 +5,42 @@ import org.coursewright.measure.Length;
 import org.eclipse.draw2d.geometry.Rectangle;
 
 /**
- * Where things of a wall are on paper: the foot of its start face is at (0, 0), and it stands upwards from there.
+ * Where things of a wall are on paper.
  *
  * @param scale pixels of lengths
+ * @param left pixels to the right at which the start face is
+ * @param foot pixels down at which the base is
  */
-public record FacePlace(DiagramScale scale) {
+public record FacePlace(DiagramScale scale, int left, int foot) {
+
+    /**
+     * A wall with its margin in the upper left corner, or in the middle of the height if that is greater.
+     *
+     * @param scale pixels of lengths
+     * @param highest point of the wall above its base
+     * @param height pixels that there are
+     * @return where its parts are
+     */
+    public static FacePlace of(DiagramScale scale, Length highest, int height) {
+        int wall = scale.toPixels(highest);
+        int spare = Math.max(0, height - wall - FacePainter.MARGIN.getHeight()) / 2;
+        return new FacePlace(scale, FacePainter.MARGIN.left, FacePainter.MARGIN.top + spare + wall);
+    }
 
     /**
      * @param along the wall
      * @return pixels to the right
      */
     public int x(Length along) {
-        return scale.toPixels(along);
+        return left + scale.toPixels(along);
     }
 
     /**
      * @param height above the wall's base
-     * @return pixels down, so negative
+     * @return pixels down
      */
     public int y(Length height) {
-        return -scale.toPixels(height);
+        return foot - scale.toPixels(height);
     }
 
     /**
@@ -32,7 +48,7 @@ public record FacePlace(DiagramScale scale) {
      * @return how far along the wall
      */
     public Length along(int x) {
-        return scale.toLength(x);
+        return scale.toLength(x - left);
     }
 
     /**
@@ -40,7 +56,7 @@ public record FacePlace(DiagramScale scale) {
      * @return how high above the wall's base
      */
     public Length height(int y) {
-        return scale.toLength(-y);
+        return scale.toLength(foot - y);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.coursewright.layout.ui.paint;
 
 import org.coursewright.bond.Piece;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.PointList;
 import org.eclipse.draw2d.geometry.Rectangle;
 
@@ -37,6 +38,21 @@ public record PiecePainter(FaceInk ink) {
         graphics.fillPolygon(outline);
         graphics.setForegroundColor(ink.basic().line());
         graphics.drawPolygon(outline);
+        if (kind == Piece.Kind.CUT) {
+            drawStroke(graphics, outline);
+        }
+    }
+
+    /** From the middle of the bottom to the highest corner, which stays inside as no piece is hollow. */
+    private static void drawStroke(Graphics graphics, PointList outline) {
+        Point highest = outline.getFirstPoint();
+        for (int i = 1; i < outline.size(); i++) {
+            highest = outline.getPoint(i).y < highest.y ? outline.getPoint(i) : highest;
+        }
+        Rectangle box = outline.getBounds();
+        if (Math.min(box.width, box.height) >= LEAST_FOR_PATTERN) {
+            graphics.drawLine(box.x + box.width / 2, outline.getFirstPoint().y, highest.x, highest.y);
+        }
     }
 
     private static void drawPattern(Graphics graphics, Piece.Kind kind, Rectangle box) {

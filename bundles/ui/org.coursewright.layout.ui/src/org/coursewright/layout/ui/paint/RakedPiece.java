@@ -19,6 +19,14 @@ final class RakedPiece {
         this.top = top;
     }
 
+    /** Whether the top of the wall cuts a piece. */
+    boolean cuts(FaceCourse course, PlacedPiece piece) {
+        double needed = course.top().units();
+        return top.heightAt(piece.from().units()) < needed || top.heightAt(piece.to().units()) < needed
+                || top.points().stream().anyMatch(point -> point.height().isLessThan(course.top())
+                        && point.offset().isGreaterThan(piece.from()) && point.offset().isLessThan(piece.to()));
+    }
+
     PointList outline(FaceCourse course, PlacedPiece piece) {
         return under(piece.from(), piece.to(), course.unitBottom(), course.top());
     }

@@ -36,8 +36,9 @@ final class StoryPole {
     }
 
     void paint(Graphics graphics, Rectangle clip) {
+        int pole = place.left() - AWAY;
         graphics.setForegroundColor(ink.basic().line());
-        graphics.drawLine(-AWAY, place.y(drawing.courses().get(drawing.courses().size() - 1).top()), -AWAY, 0);
+        graphics.drawLine(pole, place.y(drawing.courses().get(drawing.courses().size() - 1).top()), pole, place.foot());
         int lineHeight = graphics.getFontMetrics().getHeight();
         int every = every(lineHeight);
         for (FaceCourse course : drawing.courses()) {
@@ -45,7 +46,7 @@ final class StoryPole {
             boolean written = course.course().number() % every == 0;
             if (y > clip.y - lineHeight && y < clip.bottom() + lineHeight) {
                 graphics.setForegroundColor(ink.basic().line());
-                graphics.drawLine(-AWAY - (written ? LONG_TICK : TICK), y, -AWAY, y);
+                graphics.drawLine(pole - (written ? LONG_TICK : TICK), y, pole, y);
             }
             if (written && y > clip.y - lineHeight && y < clip.bottom() + lineHeight) {
                 write(graphics, course, y - lineHeight / 2);
@@ -55,8 +56,8 @@ final class StoryPole {
 
     private void write(Graphics graphics, FaceCourse course, int y) {
         graphics.setForegroundColor(ink.basic().text());
-        writeEndingAt(graphics, Integer.toString(course.course().number()), -WIDTH + NUMBER_WIDTH, y);
-        writeEndingAt(graphics, format.format(course.top()), -AWAY - LONG_TICK - GAP, y);
+        writeEndingAt(graphics, Integer.toString(course.course().number()), place.left() - WIDTH + NUMBER_WIDTH, y);
+        writeEndingAt(graphics, format.format(course.top()), place.left() - AWAY - LONG_TICK - GAP, y);
     }
 
     private static void writeEndingAt(Graphics graphics, String text, int x, int y) {
@@ -65,7 +66,7 @@ final class StoryPole {
     }
 
     private int every(int lineHeight) {
-        double apart = (double) -place.y(drawing.courses().get(drawing.courses().size() - 1).top())
+        double apart = ((double) place.foot() - place.y(drawing.courses().get(drawing.courses().size() - 1).top()))
                 / drawing.courses().size();
         for (int every : EVERY) {
             if (apart * every >= lineHeight) {

@@ -2,9 +2,12 @@ package org.coursewright.layout.ui.part;
 
 import java.util.Optional;
 
+import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FaceInk;
+import org.coursewright.layout.ui.paint.FacePlace;
+import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
 
 /**
@@ -15,7 +18,17 @@ import org.coursewright.measure.LengthFormat;
  * @param format of lengths
  * @param upTo number of the highest course that is laid up
  * @param selected a piece to be pointed out
+ * @param height pixels that there are for the wall
  */
 public record FaceState(Optional<FaceDrawing> drawing, FaceInk ink, LengthFormat format, int upTo,
-        Optional<PlacedPiece> selected) {
+        Optional<PlacedPiece> selected, int height) {
+
+    /**
+     * @param scale pixels of lengths
+     * @return where things of the wall are
+     */
+    public FacePlace place(DiagramScale scale) {
+        Length highest = drawing.map(each -> each.top().highest()).orElse(Length.ZERO);
+        return FacePlace.of(scale, highest, height);
+    }
 }

@@ -25,6 +25,8 @@ final class OpeningFigure extends Figure {
     @Override
     protected void paintFigure(Graphics graphics) {
         Rectangle box = getBounds();
+        graphics.setBackgroundColor(ink.basic().paper());
+        graphics.fillRectangle(box);
         graphics.setForegroundColor(ink.basic().line());
         graphics.drawRectangle(box.x, box.y, box.width - 1, box.height - 1);
         write(graphics, fits(text, box) ? text : shortText, box);

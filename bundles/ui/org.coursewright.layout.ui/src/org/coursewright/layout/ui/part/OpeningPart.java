@@ -6,7 +6,6 @@ import org.coursewright.diagram.ui.history.EditCommand;
 import org.coursewright.diagram.ui.part.ElementPart;
 import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.face.FaceDrawing;
-import org.coursewright.layout.ui.paint.FacePlace;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.edit.ElementLabels;
@@ -54,7 +53,7 @@ public final class OpeningPart extends ElementPart<Opening> {
     /** @return its pixels, were it at a place */
     Rectangle box(OpeningPlace place) {
         Length sill = element().getSill();
-        return new FacePlace(scale()).box(place.offset(), place.end(), sill, sill.plus(element().getHeight()));
+        return state.get().place(scale()).box(place.offset(), place.end(), sill, sill.plus(element().getHeight()));
     }
 
     /** @return mark, width and height, were it at a place */

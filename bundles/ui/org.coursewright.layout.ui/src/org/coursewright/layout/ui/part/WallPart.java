@@ -65,7 +65,7 @@ public final class WallPart extends ElementPart<Wall> {
     @Override
     protected void refreshVisuals() {
         FaceState shown = state.get();
-        FacePlace place = new FacePlace(scale());
+        FacePlace place = shown.place(scale());
         face.show(shown.drawing().map(drawing -> new FacePainter(drawing, place, shown.ink(), shown.format(),
                 shown.upTo())), shown.selected());
         setLayoutConstraint(this, face, face.getBounds().getCopy());
