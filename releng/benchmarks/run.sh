@@ -9,6 +9,7 @@
 #   releng/benchmarks/run.sh jmh [JMH OPTIONS]                  JMH benchmarks; the result goes to docs/benchmarks
 #
 # Reports go to docs/benchmarks, or to the folder named by REPORTS. Exit status 1: the engine is refuted by an oracle.
+# HEAP  heap to run in; 256m if not set, the goal for sixty walls
 # MVN  the Maven to use; the one that releng/setup.sh fetches if not set
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
@@ -33,14 +34,14 @@ compile() {
 main() {
   local program=org.coursewright.benchmarks.$1
   shift
-  java -Xmx256m -XX:+UseSerialGC -cp "$classpath" "$program" "$@"
+  java "-Xmx${HEAP:-256m}" -XX:+UseSerialGC -cp "$classpath" "$program" "$@"
 }
 
 command=${1:-}
 shift || true
 case $command in
   compare) compile && main Comparison "${1:-480}" "${2:-1}" "${3:-5}" "$reports/bond-comparison.md" ;;
-  claims) compile && main Claims "${1:-60}" "${2:-1}" "${3:-10}" "$reports/bond-claims.md" ;;
+  claims) compile && HEAP=2g main Claims "${1:-60}" "${2:-1}" "${3:-10}" "$reports/bond-claims.md" ;;
   oracles) compile && main OracleCheck "${1:-120}" "${2:-3}" ;;
   scale) compile && main Scale "${1:-1}" "$reports" ;;
   coordinated) compile && main Coordinated "$reports/bond-coordinated.md" ;;

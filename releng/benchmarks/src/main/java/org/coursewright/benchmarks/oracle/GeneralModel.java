@@ -25,6 +25,8 @@ public final class GeneralModel {
         Loader.loadNativeLibraries();
     }
 
+    private static final long MOST_PAIRS = 300_000;
+
     private final WallFace wall;
     private final Handing handing;
     private final List<Stretch> fillable;
@@ -69,7 +71,7 @@ public final class GeneralModel {
      *
      * @param known score of a layout of the wall
      * @param limit most time to take (s)
-     * @return whether there is a better one
+     * @return whether there is a better one; undecided also if the model would grow too large
      */
     public static Verdict beat(WallFace wall, Handing handing, Score known, double limit) {
         return new GeneralModel(wall, handing, limit).beat(known);
@@ -85,7 +87,18 @@ public final class GeneralModel {
         if (slack < 0) {
             return Verdict.CONFIRMED;
         }
-        return new CpWall(wall, options(slack)).beat(violations, known.cuts(), remaining());
+        Map<Stretch, List<Integer>> options = options(slack);
+        return pairsOfJoints(options) > MOST_PAIRS ? Verdict.UNDECIDED
+                : new CpWall(wall, options).beat(violations, known.cuts(), remaining());
+    }
+
+    /** How large a model is: pairs of joints in consecutive courses that may have to lap. */
+    private static long pairsOfJoints(Map<Stretch, List<Integer>> options) {
+        TreeMap<Integer, Long> joints = new TreeMap<>();
+        options.forEach((stretch, counts) -> joints.merge(stretch.course(),
+                counts.stream().mapToLong(stretch::joints).sum(), Long::sum));
+        return joints.keySet().stream().mapToLong(course -> joints.get(course) * joints.getOrDefault(course + 1, 0L))
+                .sum();
     }
 
     private ModelAnswer lay() {
