@@ -18,7 +18,7 @@ import org.coursewright.bond.WallFace;
  *
  * @param name says how to draw it again
  * @param walls its walls, one by one
- * @param engineSeconds time the engine took (s)
+ * @param engineSeconds processor time the engine took (s)
  * @param faults what the verifier finds wrong in the engine's layout
  * @param bestHanding the proven score of the best handing, or empty if not every handing could be proven
  */

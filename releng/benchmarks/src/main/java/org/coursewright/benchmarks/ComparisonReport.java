@@ -62,7 +62,7 @@ final class ComparisonReport {
                 | with faults found by the verifier | %d |
                 | with two or more handings, all proven | %d |
                 | … where another handing is better | %d |
-                | solver's time over engine's at equal, proven result: compared | %d |
+                | solver's processor time over engine's at equal, proven result: compared | %d |
                 | … median | %s |
                 | … worst | %s |
                 %s"""

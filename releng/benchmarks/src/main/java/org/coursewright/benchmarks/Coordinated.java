@@ -57,7 +57,7 @@ public final class Coordinated {
                         | cut pieces | %d |
                         | lap violations | %d |
                         | runs unfilled | %d |
-                        | time (s) | %.2f |
+                        | processor time (s) | %.2f |
                         | faults found by the verifier | %d |
                         """,
                 RunOn.today(), RunOn.machine(), walls.size(),

@@ -26,7 +26,7 @@ final class ScaleChart {
                 <title>Time and memory of the bond engine by number of walls</title>
                 <rect width="100%%" height="100%%" fill="#ffffff"/>
                 %s%s</svg>
-                """.formatted(2 * WIDTH, HEIGHT, panel(0, "Time (s)", "#1b5e8a", ScalePoint::seconds),
+                """.formatted(2 * WIDTH, HEIGHT, panel(0, "Processor time (s)", "#1b5e8a", ScalePoint::seconds),
                 panel(WIDTH, "Memory (MB)", "#8a4b1b", ScalePoint::megabytes));
     }
 

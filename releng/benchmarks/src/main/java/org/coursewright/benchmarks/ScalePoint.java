@@ -14,7 +14,7 @@ import org.coursewright.bond.WallLayout;
  *
  * @param walls how many walls
  * @param units pieces laid
- * @param seconds time on the clock (s)
+ * @param seconds processor time (s)
  * @param megabytes heap in use when it is fullest, what the program itself holds left out (MB)
  * @param proven walls called optimal
  * @param score of the building, recomputed

@@ -29,7 +29,7 @@ final class ScaleReport {
 
                 %s
 
-                | walls | pieces | time (s) | memory (MB) | called optimal | runs unfilled | lap violations | cuts | faults |
+                | walls | pieces | processor time (s) | memory (MB) | called optimal | runs unfilled | lap violations | cuts | faults |
                 | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
                 %s
 

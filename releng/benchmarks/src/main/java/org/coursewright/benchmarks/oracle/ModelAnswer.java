@@ -11,7 +11,7 @@ import org.coursewright.bond.WallLayout;
  * @param score its score, or empty without a layout
  * @param proven whether no layout of the wall scores less
  * @param bound no layout scores less than this
- * @param seconds time taken (s)
+ * @param seconds processor time taken (s)
  */
 public record ModelAnswer(Optional<WallLayout> layout, Optional<Score> score, boolean proven, Score bound,
         double seconds) {

@@ -3,16 +3,12 @@ package org.coursewright.benchmarks.walls;
 import static org.coursewright.benchmarks.walls.UnitType.quarters;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
-import org.coursewright.bond.Meeting;
 import org.coursewright.bond.Obstacle;
-import org.coursewright.bond.WallEnd;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.measure.Length;
@@ -30,7 +26,7 @@ public final class MovedOpenings {
      * Moves the first opening of every wall of at most 800 units, with its lintel, by 1/4 to 2 in.
      *
      * @param result the building's layout, whose handing is kept
-     * @return for every move the wall alone and its meetings decided
+     * @return for every move the wall alone, handed as it was
      */
     public static List<BondRequest> of(BondRequest building, BondResult result) {
         List<BondRequest> moves = new ArrayList<>();
@@ -38,8 +34,7 @@ public final class MovedOpenings {
             WallFace wall = building.walls().get(index);
             if (units(result.walls().get(index)) <= MOST_UNITS && opening(wall).isPresent()) {
                 for (int step = 1; step <= STEPS; step++) {
-                    moves.add(new BondRequest(List.of(moved(wall, quarters(step))),
-                            decided(building, result, wall)));
+                    moves.add(new WallAlone(building, result.throughOnOdd(), moved(wall, quarters(step))).request());
                 }
             }
         }
@@ -69,22 +64,5 @@ public final class MovedOpenings {
     private static Obstacle moved(Obstacle obstacle, Length by) {
         return new Obstacle(obstacle.kind(), obstacle.mark(), obstacle.from().plus(by), obstacle.to().plus(by),
                 obstacle.firstCourse(), obstacle.lastCourse(), obstacle.meeting());
-    }
-
-    private static List<Meeting> decided(BondRequest building, BondResult result, WallFace wall) {
-        Set<String> used = new HashSet<>();
-        wall.obstacles().forEach(obstacle -> obstacle.meeting().ifPresent(used::add));
-        List.of(wall.start(), wall.end()).forEach(end -> meeting(end).ifPresent(used::add));
-        return building.meetings().stream().filter(meeting -> used.contains(meeting.id()))
-                .map(meeting -> new Meeting(meeting.id(), meeting.kind(), meeting.walls(),
-                        Optional.of(result.throughOnOdd().get(meeting.id()))))
-                .toList();
-    }
-
-    private static Optional<String> meeting(WallEnd end) {
-        if (end instanceof WallEnd.Corner corner) {
-            return Optional.of(corner.meeting());
-        }
-        return end instanceof WallEnd.Bonded bonded ? Optional.of(bonded.meeting()) : Optional.empty();
     }
 }
