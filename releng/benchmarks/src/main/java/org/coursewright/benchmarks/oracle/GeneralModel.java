@@ -90,7 +90,8 @@ public final class GeneralModel {
             return Verdict.CONFIRMED;
         }
         Map<Stretch, List<Integer>> options = options(slack);
-        return pairsOfJoints(options) > MOST_PAIRS ? Verdict.UNDECIDED
+        return pairsOfJoints(options) > MOST_PAIRS
+                ? Verdict.UNDECIDED
                 : new CpWall(wall, options).beat(violations, known.cuts(), remaining());
     }
 
