@@ -40,8 +40,8 @@ main() {
 command=${1:-}
 shift || true
 case $command in
-  compare) compile && main Comparison "${1:-480}" "${2:-1}" "${3:-5}" "$reports/bond-comparison.md" ;;
-  claims) compile && HEAP=2g main Claims "${1:-60}" "${2:-1}" "${3:-10}" "$reports/bond-claims.md" ;;
+  compare) compile && main Comparison "${1:-480}" "${2:-1}" "${3:-1.5}" "$reports/bond-comparison.md" ;;
+  claims) compile && HEAP=2g main Claims "${1:-60}" "${2:-1}" "${3:-4}" "$reports/bond-claims.md" ;;
   oracles) compile && main OracleCheck "${1:-120}" "${2:-3}" ;;
   scale) compile && main Scale "${1:-1}" "$reports" ;;
   coordinated) compile && main Coordinated "$reports/bond-coordinated.md" ;;

@@ -14,7 +14,8 @@ import org.coursewright.bond.BondRequest;
  * Lays small random buildings with the engine and with a general-purpose constraint solver, and reports where they
  * differ.
  *
- * <p>Arguments: number of buildings, seed, most seconds for the solver on a wall, report file. Exit status 1 if the
+ * <p>Arguments: number of buildings, seed, most seconds for a search of the solver on a wall (its
+ * own deterministic seconds, alike on every machine), report file. Exit status 1 if the
  * verifier finds a fault, a claim is refuted, or a layout is worse than a proven one.
  */
 public final class Comparison {

@@ -51,8 +51,7 @@ final class CpWall {
     Verdict beat(int violations, int cuts, double seconds) {
         model.clearObjective();
         model.addLessOrEqual(cost(), violations * priceOfViolation + cuts - 1);
-        CpSolver solver = new CpSolver();
-        solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(1).setRandomSeed(1);
+        CpSolver solver = solver(seconds);
         return switch (solver.solve(model)) {
             case OPTIMAL, FEASIBLE -> Verdict.REFUTED;
             case INFEASIBLE -> Verdict.CONFIRMED;
@@ -60,11 +59,10 @@ final class CpWall {
         };
     }
 
-    /** @param seconds most time to take; @param hint where to begin */
+    /** @param seconds most time to take, in the solver's own seconds; @param hint where to begin */
     CpAnswer solve(double seconds, Optional<CpAnswer> hint) {
         hint.flatMap(CpAnswer::runs).ifPresent(this::hint);
-        CpSolver solver = new CpSolver();
-        solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(1).setRandomSeed(1);
+        CpSolver solver = solver(seconds);
         CpSolverStatus status = solver.solve(model);
         boolean proven = status == CpSolverStatus.OPTIMAL;
         if (!proven && status != CpSolverStatus.FEASIBLE) {
@@ -76,6 +74,13 @@ final class CpWall {
         long bound = (long) Math.ceil(solver.bestObjectiveBound() - 1e-6);
         return new CpAnswer(Optional.of(laid), violations, cuts, proven, !proven, (int) (bound / priceOfViolation),
                 (int) (bound % priceOfViolation));
+    }
+
+    /** The solver counts its steps, so that it gets equally far however busy the machine is. */
+    private static CpSolver solver(double seconds) {
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setMaxDeterministicTime(seconds).setNumWorkers(1).setRandomSeed(1);
+        return solver;
     }
 
     private void hint(List<LaidStretch> laid) {

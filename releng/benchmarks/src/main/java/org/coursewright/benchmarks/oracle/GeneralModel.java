@@ -36,7 +36,6 @@ public final class GeneralModel {
     private final int forced;
     private final int straight;
     private final double limit;
-    private final long started = System.nanoTime();
     private final long startedOnProcessor = processorTime();
 
     private GeneralModel(WallFace wall, Handing handing, double limit) {
@@ -61,7 +60,8 @@ public final class GeneralModel {
     /**
      * Lays a wall.
      *
-     * @param limit most time to take (s)
+     * @param limit most time for each of at most two searches, in the solver's deterministic seconds, which are
+     *        about as long as a second of an idle core
      * @return the best layout found and how far it is proven
      */
     public static ModelAnswer lay(WallFace wall, Handing handing, double limit) {
@@ -72,7 +72,8 @@ public final class GeneralModel {
      * Looks for a better layout of a wall than the one known, and for nothing else.
      *
      * @param known score of a layout of the wall
-     * @param limit most time to take (s)
+     * @param limit most time for each of at most two searches, in the solver's deterministic seconds, which are
+     *        about as long as a second of an idle core
      * @return whether there is a better one; undecided also if the model would grow too large
      */
     public static Verdict beat(WallFace wall, Handing handing, Score known, double limit) {
@@ -92,7 +93,7 @@ public final class GeneralModel {
         Map<Stretch, List<Integer>> options = options(slack);
         return pairsOfJoints(options) > MOST_PAIRS
                 ? Verdict.UNDECIDED
-                : new CpWall(wall, options).beat(violations, known.cuts(), remaining());
+                : new CpWall(wall, options).beat(violations, known.cuts(), limit);
     }
 
     /** How large a model is: pairs of joints in consecutive courses that may have to lap. */
@@ -105,7 +106,7 @@ public final class GeneralModel {
     }
 
     private ModelAnswer lay() {
-        CpAnswer first = new CpWall(wall, options(1)).solve(remaining(), Optional.empty());
+        CpAnswer first = new CpWall(wall, options(1)).solve(limit, Optional.empty());
         int slack = first.slackToProve(forced, leastCutsOfAll());
         if (slack <= 1) {
             return answer(first, first.isProven(), bound(first));
@@ -113,7 +114,7 @@ public final class GeneralModel {
         if (first.isOutOfTime()) {
             return answer(first, false, weakBound());
         }
-        CpAnswer second = new CpWall(wall, options(slack)).solve(remaining(), Optional.of(first));
+        CpAnswer second = new CpWall(wall, options(slack)).solve(limit, Optional.of(first));
         CpAnswer best = second.isBetterThan(first) ? second : first;
         return answer(best, second.isProven(), bound(second));
     }
@@ -138,19 +139,6 @@ public final class GeneralModel {
         return leastCuts.stream().mapToInt(GeneralModel::fewest).sum();
     }
 
-    /** The solver has one worker, which is the calling thread. */
-    private static long processorTime() {
-        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-    }
-
-    private double seconds() {
-        return (System.nanoTime() - started) / 1e9;
-    }
-
-    private double remaining() {
-        return Math.max(0.1, limit - seconds());
-    }
-
     private Score weakBound() {
         return new Score(unfillable.size(), forced - straight, leastCutsOfAll());
     }
@@ -159,6 +147,11 @@ public final class GeneralModel {
     private Score bound(CpAnswer complete) {
         Score said = new Score(unfillable.size(), complete.leastViolations() - straight, complete.leastCuts());
         return said.compareTo(weakBound()) > 0 ? said : weakBound();
+    }
+
+    /** The solver has one worker, which is the calling thread. */
+    private static long processorTime() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private ModelAnswer answer(CpAnswer best, boolean proven, Score bound) {
