@@ -34,27 +34,29 @@ public final class Moves {
     }
 
     private static String text(double[] milliseconds, String seed) {
-        return String.format(Locale.ROOT, """
-                # Bond engine: one opening moved
+        return String.format(Locale.ROOT,
+                """
+                        # Bond engine: one opening moved
 
-                The first opening of every wall of at most 800 units of a hostile building of sixty walls (`RandomWalls`) is
-                moved by 1/4 to 2 in, its lintel with it, and the wall is laid afresh, handed as before. The goal is
-                16 ms for 95 of 100.
+                        The first opening of every wall of at most 800 units of a hostile building of sixty walls (`RandomWalls`) is
+                        moved by 1/4 to 2 in, its lintel with it, and the wall is laid afresh, handed as before. The goal is
+                        16 ms for 95 of 100.
 
-                Made %s by
+                        Made %s by
 
-                    releng/benchmarks/run.sh moves %s
+                            releng/benchmarks/run.sh moves %s
 
-                %s
+                        %s
 
-                | processor time (ms) | |
-                | --- | ---: |
-                | moves | %d |
-                | half of them within | %.1f |
-                | 90 of 100 within | %.1f |
-                | 95 of 100 within | %.1f |
-                | worst | %.1f |
-                """, RunOn.today(), seed, RunOn.machine(), milliseconds.length, within(milliseconds, 0.5),
+                        | processor time (ms) | |
+                        | --- | ---: |
+                        | moves | %d |
+                        | half of them within | %.1f |
+                        | 90 of 100 within | %.1f |
+                        | 95 of 100 within | %.1f |
+                        | worst | %.1f |
+                        """,
+                RunOn.today(), seed, RunOn.machine(), milliseconds.length, within(milliseconds, 0.5),
                 within(milliseconds, 0.9), within(milliseconds, 0.95), within(milliseconds, 1));
     }
 
