@@ -7,7 +7,7 @@
 #   releng/benchmarks/run.sh scale [SEED]                       time and memory for 5, 20, 60 and 200 walls
 #   releng/benchmarks/run.sh moves [SEED]                       one opening moved, its wall laid again
 #   releng/benchmarks/run.sh coordinated                        sixty walls on the module
-#   releng/benchmarks/run.sh jmh [JMH OPTIONS]                  JMH benchmarks; the result goes to docs/benchmarks
+#   releng/benchmarks/run.sh jmh [JMH OPTIONS]                  JMH benchmarks, time on the clock; the result goes to target
 #
 # Reports go to docs/benchmarks, or to the folder named by REPORTS. Exit status 1: the engine is refuted by an oracle.
 # HEAP  heap to run in; 256m if not set, the goal for sixty walls
@@ -47,6 +47,6 @@ case $command in
   scale) compile && main Scale "${1:-1}" "$reports" ;;
   moves) compile && main Moves "${1:-1}" "$reports/bond-moves.md" ;;
   coordinated) compile && main Coordinated "$reports/bond-coordinated.md" ;;
-  jmh) compile && java -cp "$classpath" org.openjdk.jmh.Main -rff "$reports/bond-jmh.json" -rf json "$@" ;;
+  jmh) compile && java -cp "$classpath" org.openjdk.jmh.Main -rff "$target/bond-jmh.json" -rf json "$@" ;;
   *) sed -n '2,/^set/{/^#/s/^# \{0,1\}//p}' "${BASH_SOURCE[0]}"; exit 2 ;;
 esac
