@@ -32,7 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A wall of 20,000 units is drawn without waiting. The limits are ten times the aim, for the machine may be busy with other
- * things; what was measured is left in wall-face-times.csv in the folder that the tests run in.
+ * things; what was measured is left in target/wall-face-times.csv.
  */
 class LargeWallTest {
 
@@ -64,7 +64,7 @@ class LargeWallTest {
         paint(drawing, "whole wall", whole);
         paint(drawing, "zoom 0.25", new DiagramScale(0.25));
         paint(drawing, "zoom 1", new DiagramScale(1));
-        Files.write(Path.of("wall-face-times.csv"), times);
+        Files.write(Path.of("target", "wall-face-times.csv"), times);
     }
 
     private void paint(FaceDrawing drawing, String what, DiagramScale scale) {

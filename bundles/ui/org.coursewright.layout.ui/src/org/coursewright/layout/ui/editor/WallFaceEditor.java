@@ -162,6 +162,12 @@ public final class WallFaceEditor extends DiagramEditor {
     }
 
     @Override
+    public void setFocus() {
+        super.setFocus();
+        select(selected);
+    }
+
+    @Override
     public void dispose() {
         if (laying != null) {
             laying.end();
