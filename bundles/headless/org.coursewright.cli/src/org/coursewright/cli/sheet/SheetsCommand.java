@@ -3,6 +3,7 @@ package org.coursewright.cli.sheet;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
@@ -105,7 +106,7 @@ final class SheetsCommand implements Command {
     }
 
     private String reason(IOException refusal) {
-        if (refusal instanceof NoSuchFileException) {
+        if (refusal instanceof NoSuchFileException && !Files.isDirectory(out.toAbsolutePath().getParent())) {
             return "There is no folder %s to make %s in. Make it first.".formatted(out.toAbsolutePath().getParent(),
                     out.getFileName());
         }

@@ -3,7 +3,9 @@ package org.coursewright.exchange.sheet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
+import org.coursewright.bond.Run;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.measure.Length;
@@ -47,6 +49,21 @@ public record SheetWall(String project, String unit, String bond, Length thickne
     /** @return from outer start face to outer end face */
     public Length length() {
         return face.length();
+    }
+
+    /** @return where its masonry begins: zero, or less if it is bonded into a wall it starts at */
+    public Length masonryFrom() {
+        return Stream.concat(Stream.of(Length.ZERO), runs().map(Run::from)).min(Comparator.naturalOrder())
+                .orElseThrow();
+    }
+
+    /** @return where its masonry ends: its length, or more if it is bonded into a wall it ends at */
+    public Length masonryTo() {
+        return Stream.concat(Stream.of(length()), runs().map(Run::to)).max(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    private Stream<Run> runs() {
+        return layout.courses().stream().flatMap(course -> course.runs().stream());
     }
 
     /** @return its highest point above its base */

@@ -37,14 +37,15 @@ final class FirstPage {
     }
 
     boolean fits(int scale) {
-        double width = Projection.size(wall.length(), scale) + parts.heights().left() + parts.heights().right();
+        double width = Projection.size(wall.masonryTo().minus(wall.masonryFrom()), scale) + parts.heights().left()
+                + parts.heights().right();
         return width + 2 * PADDING <= paper.inner().width()
                 && drawingsHeight(scale) + title.height(scale) + PADDING <= paper.inner().height();
     }
 
     Drawn draw(int scale) {
         Area inner = paper.inner();
-        double left = inner.x() + PADDING + parts.heights().left();
+        double left = inner.x() + PADDING + parts.heights().left() - Projection.size(wall.masonryFrom(), scale);
         double base = inner.top() - HEAD - Projection.size(wall.highest(), scale);
         Projection elevation = new Projection(left, base, scale);
         drawing.strong(left, inner.top() - HEAD / 2 + 1, "Elevation %s".formatted(Scales.describe(scale, parts.format()

@@ -63,11 +63,12 @@ final class HeightMarks {
 
     private void drawPole(Projection paper, double[] places) {
         List<String> heights = poleHeights();
-        double numbers = paper.left() - LEADER - GAP - longest(heights);
+        double numbers = paper.x(wall.masonryFrom()) - LEADER - GAP - longest(heights);
         for (int i = 0; i < places.length; i++) {
             double wanted = paper.y(LineMarks.onPole(wall).get(i));
-            drawing.line(paper.left() - 0.4, wanted, paper.left() - LEADER + 0.4, places[i], Pen.HAIR);
-            drawing.text(paper.left() - LEADER, places[i], heights.get(i), SIZE, Anchor.END);
+            drawing.line(paper.x(wall.masonryFrom()) - 0.4, wanted, paper.x(wall.masonryFrom()) - LEADER + 0.4,
+                    places[i], Pen.HAIR);
+            drawing.text(paper.x(wall.masonryFrom()) - LEADER, places[i], heights.get(i), SIZE, Anchor.END);
             drawing.text(numbers, places[i], i == 0 ? "base" : number(i), SIZE, Anchor.END);
         }
     }
@@ -77,7 +78,7 @@ final class HeightMarks {
     }
 
     private void drawLevels(Projection paper, List<String> texts, double[] wanted, double[] places) {
-        double x = paper.x(wall.length());
+        double x = paper.x(wall.masonryTo());
         IntStream.range(0, places.length).forEach(i -> {
             drawing.line(x + 0.4, wanted[i], x + LEADER - 0.4, places[i], Pen.HAIR);
             drawing.text(x + LEADER, places[i], texts.get(i), SIZE, Anchor.START);

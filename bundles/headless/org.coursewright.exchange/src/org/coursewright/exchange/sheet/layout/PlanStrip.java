@@ -52,7 +52,8 @@ final class PlanStrip {
         Projection plan = new Projection(paper.left(), front, paper.scale());
         LineMarks.firstCourse(wall).forEach(piece -> draw(plan, piece));
         places(paper).ifPresent(places -> drawMarks(paper, back, places));
-        drawing.line(paper.left() - BEYOND / 2, front - LINE, paper.x(wall.length()) + BEYOND / 2, front - LINE,
+        drawing.line(paper.x(wall.masonryFrom()) - BEYOND / 2, front - LINE, paper.x(wall.masonryTo()) + BEYOND / 2,
+                front - LINE,
                 Pen.CHAIN);
         drawing.text(paper.left(), front - LINE - SIZE, "Line %s off this face (distance not to scale)"
                 .formatted(format.length(lineOffset)), SIZE, Anchor.START);
@@ -73,7 +74,7 @@ final class PlanStrip {
 
     private Optional<double[]> places(Projection paper) {
         double[] wanted = LineMarks.alongFirstCourse(wall).stream().mapToDouble(paper::x).toArray();
-        return Spread.of(wanted, PITCH, paper.left() - BEYOND, paper.x(wall.length()) + BEYOND);
+        return Spread.of(wanted, PITCH, paper.x(wall.masonryFrom()) - BEYOND, paper.x(wall.masonryTo()) + BEYOND);
     }
 
     private double longest() {

@@ -6,6 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.coursewright.bond.CourseLayout;
+import org.coursewright.bond.Piece;
+import org.coursewright.bond.Run;
+import org.coursewright.bond.RunEnd;
+import org.coursewright.bond.WallLayout;
 import org.coursewright.exchange.sheet.DemoSheets;
 import org.coursewright.exchange.sheet.MadeWall;
 import org.coursewright.exchange.sheet.Sheet;
@@ -19,6 +24,7 @@ import org.coursewright.exchange.sheet.page.SheetPage;
 import org.coursewright.exchange.sheet.page.SheetType;
 import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
+import org.coursewright.measure.LengthRatio;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -119,6 +125,27 @@ class SheetLayoutTest {
         assertReadable(sheet);
         assertThat(texts(sheet.pages().get(0))).contains("Runs: 8 not filled, see the table; settle them before laying",
                 "Runs not filled: settle these before laying", "9–16", "7'-10\"");
+    }
+
+    @Test
+    void masonryBondedIntoAnotherWallKeepsClearOfTheHeights() {
+        // 10 in of the first unit lie in the other wall: 14 + 1/2 + 14 in from -10 in is 18 1/2 in
+        SheetWall plain = MadeWall.of("B", Length.ofInchFraction(37, 2), 1);
+        Piece whole = new Piece(Length.ofInches(14), Piece.Kind.WHOLE);
+        Run run = new Run(Length.ofInches(-10), plain.length(), RunEnd.FACE, RunEnd.FACE,
+                Optional.of(new LengthRatio(Length.ofInchFraction(1, 2), 1)), 1, List.of(whole, whole));
+        WallLayout layout = new WallLayout("B", List.of(new CourseLayout(plain.face().courses().get(0), List.of(run))),
+                0, 0, 0, List.of(), true, 0);
+        SheetWall bonded = new SheetWall("Made", "B14", "stretcher", plain.thickness(), plain.unitHeight(), List.of(),
+                plain.top(), plain.format(), plain.face(), layout);
+        SheetPage page = arrange(bonded).pages().get(0);
+        assertThat(texts(page)).contains("-10\"", "1'-6 1/2\"");
+        Area base = page.labels().stream().filter(label -> label.text().equals("base")).findFirst().orElseThrow().area(
+                TYPE);
+        assertThat(page.marks()).filteredOn(Shape.class::isInstance).isNotEmpty().allSatisfy(
+                mark -> assertThat(((Shape) mark).corners()).allSatisfy(
+                        corner -> assertThat(corner.x()).isGreaterThan(base.right())));
+        assertReadable(arrange(bonded));
     }
 
     @Test
