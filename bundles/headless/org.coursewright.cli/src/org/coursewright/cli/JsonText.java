@@ -108,6 +108,11 @@ public final class JsonText {
         onOneLine(name, values.stream().map(value -> '"' + value + '"').toList());
     }
 
+    /** Writes texts as an array. */
+    public void texts(String name, List<String> values) {
+        array(name, values, value -> run(() -> writer.value(value)));
+    }
+
     private void name(String name) {
         run(() -> writer.name(name));
     }

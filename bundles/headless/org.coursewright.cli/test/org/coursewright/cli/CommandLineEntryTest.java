@@ -37,7 +37,8 @@ class CommandLineEntryTest {
         CommandRun run = CommandRun.of();
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).startsWith("Name a command: new, check, describe, lay, sheets, help.\nHow to use it: ");
+        assertThat(run.err())
+                .startsWith("Name a command: new, check, describe, lay, sheets, takeoff, help.\nHow to use it: ");
     }
 
     @Test

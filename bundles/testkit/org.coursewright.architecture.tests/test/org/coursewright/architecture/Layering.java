@@ -26,7 +26,7 @@ final class Layering {
             bundle("model", EMF).of("measure"),
             bundle("model.edit", EMF).of("measure", "model"),
             // headless: core is the only place where model and engines meet; others see results, see ClassRules
-            bundle("core", EMF, XML).of("measure", "bond", "model", "model.edit"),
+            bundle("core", EMF, XML).of("measure", "bond", "takeoff", "model", "model.edit"),
             bundle("exchange", EMF, XML, new String[]{"org.apache.commons..", "org.apache.pdfbox..",
                     "org.apache.fontbox.."}).of("measure", "bond", "model", "model.edit", "core"),
             bundle("cli", EMF, new String[]{"org.eclipse.equinox.app..", "picocli..", "com.google.gson.."}).of(

@@ -1,0 +1,2 @@
+/** Commands about what a building takes. */
+package org.coursewright.cli.takeoff;
