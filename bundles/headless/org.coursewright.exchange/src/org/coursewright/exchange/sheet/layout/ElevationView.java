@@ -38,7 +38,7 @@ final class ElevationView {
         this.format = format;
         this.paper = paper;
         this.drawing = drawing;
-        this.letters = new LaidPieces(wall.layout()).letters();
+        this.letters = new LaidPieces(wall.layout(), format).letters();
     }
 
     void draw() {
@@ -102,7 +102,8 @@ final class ElevationView {
     private void draw(Piece piece, Convex shape) {
         PieceStyle.draw(drawing, shape, piece.kind(), paper.scale());
         if (piece.kind() == Piece.Kind.CUT) {
-            write(shape, List.of(format.length(piece.length()), letters.get(piece.length())), PIECE_SIZES);
+            write(shape, List.of(format.length(piece.length()), letters.get(format.shown(piece.length()))),
+                    PIECE_SIZES);
         }
     }
 

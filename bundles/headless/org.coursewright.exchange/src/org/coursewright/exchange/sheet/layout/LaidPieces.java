@@ -19,15 +19,18 @@ final class LaidPieces {
     private static final int LETTERS = 26;
 
     private final WallLayout layout;
+    private final SheetFormat format;
 
-    LaidPieces(WallLayout layout) {
+    LaidPieces(WallLayout layout, SheetFormat format) {
         this.layout = layout;
+        this.format = format;
     }
 
-    /** @return how many pieces of a kind there are of each length, the shortest first */
+    /** @return how many pieces of a kind there are of each length as shown, the shortest first */
     TreeMap<Length, Long> counts(Piece.Kind kind) {
         return pieces().filter(piece -> piece.kind() == kind)
-                .collect(Collectors.groupingBy(Piece::length, TreeMap::new, Collectors.counting()));
+                .collect(Collectors.groupingBy(piece -> format.shown(piece.length()), TreeMap::new,
+                        Collectors.counting()));
     }
 
     /** @return a letter for every length that is cut, the shortest is a */

@@ -22,7 +22,7 @@ final class PieceTables {
     PieceTables(SheetWall wall, SheetFormat format) {
         this.wall = wall;
         this.format = format;
-        this.pieces = new LaidPieces(wall.layout());
+        this.pieces = new LaidPieces(wall.layout(), format);
         this.letters = pieces.letters();
     }
 

@@ -21,6 +21,11 @@ public record SheetFormat(DisplayUnit unit) {
         return text.endsWith(MILLIMETRES) ? text.substring(0, text.length() - MILLIMETRES.length()) : text;
     }
 
+    /** @return a length rounded to what {@link #length} shows, so that pieces that read alike count as alike */
+    public Length shown(Length length) {
+        return LengthFormat.of(unit).parse(length(length));
+    }
+
     /** @return a mark on the pole or along the line, to 1/16 in or 1 mm */
     public String mark(Length length) {
         return unit == DisplayUnit.INCH

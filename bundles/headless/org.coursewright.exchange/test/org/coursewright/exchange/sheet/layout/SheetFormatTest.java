@@ -17,6 +17,13 @@ class SheetFormatTest {
     }
 
     @Test
+    void lengthsThatReadAlikeAreShownAlike() {
+        SheetFormat format = new SheetFormat(DisplayUnit.INCH);
+        assertThat(format.shown(Length.ofInches(3).plus(Length.ofUnits(1)))).isEqualTo(Length.ofInches(3));
+        assertThat(new SheetFormat(DisplayUnit.MILLIMETRE).shown(Length.ofUnits(31))).isEqualTo(Length.ofUnits(32));
+    }
+
+    @Test
     void millimetresAreWholeOnMarksAndTenthsInJoints() {
         SheetFormat format = new SheetFormat(DisplayUnit.MILLIMETRE);
         assertThat(format.mark(Length.ofInchFraction(9, 2))).isEqualTo("114");
