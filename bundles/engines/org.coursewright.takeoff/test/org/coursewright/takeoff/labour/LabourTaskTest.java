@@ -46,15 +46,18 @@ class LabourTaskTest {
         assertThat(published.outputIn(Fraction.of(8))).isEqualTo(Fraction.of("56.25"));
     }
 
-    /** O112, trade table of 1995: 131 units a day, scored ones at 0.95, printed as 125. */
+    /** O112, trade table of 1995: 131 plain units a day, scored ones at 0.95 of that, printed as 125 a day. */
     @Test
     void conditionsMultiplyOutput() {
         Productivity plain = Productivity.perDay("lay 8 in", UnitCode.PIECE, Fraction.of(131), Fraction.of(8),
                 "trade table, 1995");
-        LabourTask day = new LabourTask(plain, CREW, List.of(new WorkPortion("W1", mm(0), Fraction.of("124.45"))),
+        LabourTask scored = new LabourTask(plain, CREW, List.of(new WorkPortion("W1", mm(0), Fraction.of(1000))),
                 HeightFactors.NONE, Fraction.of("0.95"), Optional.empty());
-        assertThat(day.crewHours()).isEqualTo(Fraction.of(8));
-        assertThat(124.45).isCloseTo(125, within(0.6));
+
+        Fraction aDay = Fraction.of(1000).dividedBy(scored.crewHours()).times(8);
+
+        assertThat(aDay).isEqualTo(Fraction.of("124.45"));
+        assertThat(aDay.toDecimal().doubleValue()).isCloseTo(125, within(0.6));
     }
 
     /** By hand, at 30 units an hour: 24 ÷ 0.8, 60 and 27 ÷ 0.9 units at plain height, together 120 or four hours. */
