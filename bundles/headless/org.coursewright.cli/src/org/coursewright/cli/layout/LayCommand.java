@@ -3,7 +3,6 @@ package org.coursewright.cli.layout;
 import java.util.List;
 import java.util.Optional;
 
-import org.coursewright.bond.BondSolver;
 import org.coursewright.cli.BadInputException;
 import org.coursewright.cli.Command;
 import org.coursewright.cli.Console;
@@ -11,14 +10,14 @@ import org.coursewright.cli.ExitStatus;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.FormatOption;
 import org.coursewright.cli.ProjectArgument;
-import org.coursewright.core.bond.BuildingLayout;
 import org.coursewright.core.bond.LayoutOutcome;
+import org.coursewright.core.check.ProjectResults;
+import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.core.session.ProjectFileException;
 import org.coursewright.measure.LengthFormat;
-import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
 
 import picocli.CommandLine;
@@ -48,7 +47,7 @@ final class LayCommand implements Command {
     @Override
     public ExitStatus run() throws BadInputException, ProjectFileException {
         Project loaded = project.load();
-        LayoutOutcome outcome = new BuildingLayout(BondSolver.standard()).lay(loaded, Progress.NONE);
+        LayoutOutcome outcome = DerivationGraph.once(loaded, ProjectResults.LAYOUT);
         refuseInvalid(outcome.findings());
         LayResult all = LayResult.of(Optional.ofNullable(loaded.getName()).orElse(""), outcome);
         LayResult shown = wall == null ? all : all.only(wall);

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import org.coursewright.bond.BondSolver;
 import org.coursewright.cli.Command;
 import org.coursewright.cli.Console;
 import org.coursewright.cli.ExitStatus;
@@ -12,11 +11,11 @@ import org.coursewright.cli.FindingText;
 import org.coursewright.cli.FormatOption;
 import org.coursewright.cli.JsonText;
 import org.coursewright.cli.ProjectArgument;
-import org.coursewright.core.check.ProjectCheck;
+import org.coursewright.core.check.ProjectResults;
+import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.core.session.ProjectFileException;
-import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
 
 import picocli.CommandLine;
@@ -42,7 +41,7 @@ final class CheckCommand implements Command {
     @Override
     public ExitStatus run() throws ProjectFileException {
         Project loaded = project.load();
-        List<Finding> findings = new ProjectCheck(BondSolver.standard()).check(loaded, Progress.NONE);
+        List<Finding> findings = DerivationGraph.once(loaded, ProjectResults.CHECK).findings();
         console.result(format.isJson() ? json(loaded, findings) : text(findings));
         if (FindingText.count(findings, Severity.INVALID) > 0) {
             return ExitStatus.BAD_INPUT;

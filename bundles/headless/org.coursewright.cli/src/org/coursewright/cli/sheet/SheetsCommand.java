@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-import org.coursewright.bond.BondSolver;
 import org.coursewright.cli.BadInputException;
 import org.coursewright.cli.Command;
 import org.coursewright.cli.Console;
@@ -18,8 +17,9 @@ import org.coursewright.cli.ExitStatus;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.FormatOption;
 import org.coursewright.cli.ProjectArgument;
-import org.coursewright.core.bond.BuildingLayout;
 import org.coursewright.core.bond.LayoutOutcome;
+import org.coursewright.core.check.ProjectResults;
+import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
@@ -32,7 +32,6 @@ import org.coursewright.exchange.sheet.file.SheetFolder;
 import org.coursewright.exchange.sheet.file.SheetForm;
 import org.coursewright.exchange.sheet.layout.SheetLayout;
 import org.coursewright.exchange.sheet.page.SheetType;
-import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
 
 import picocli.CommandLine;
@@ -75,7 +74,7 @@ final class SheetsCommand implements Command {
     public ExitStatus run() throws BadInputException, ProjectFileException {
         Project loaded = project.load();
         SheetSettings settings = options.settings(ProjectFormat.of(loaded));
-        LayoutOutcome outcome = new BuildingLayout(BondSolver.standard()).lay(loaded, Progress.NONE);
+        LayoutOutcome outcome = DerivationGraph.once(loaded, ProjectResults.LAYOUT);
         refuseInvalid(outcome.findings());
         SheetLayout layout = new SheetLayout(SheetType.load());
         List<Sheet> sheets = chosen(SheetWalls.of(loaded, outcome)).stream()

@@ -5,7 +5,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 import org.coursewright.bond.JointRule;
-import org.coursewright.measure.DisplayUnit;
+import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.BondRule;
 import org.coursewright.model.building.Wall;
@@ -30,16 +30,14 @@ record LayingRule(JointRule joints, Length bedLeast, Length bedNominal, Length b
     /** Reads the rule of a wall whose unit shows {@code face} along the wall. */
     static LayingRule of(Wall wall, Project project, Length face) {
         Source source = new Source(wall.getBondRule(), project.getBondRule());
-        boolean inches = project.getDisplayUnit() != DisplayUnit.MILLIMETRE;
-        Length least = inches ? Length.ofInchFraction(3, 8) : Length.ofMillimetres(8);
-        Length nominal = inches ? Length.ofInchFraction(1, 2) : Length.ofMillimetres(10);
-        Length most = inches ? Length.ofInchFraction(3, 4) : Length.ofMillimetres(15);
+        JointRange usual = JointRange.usual(ProjectFormat.of(project).unit());
         JointRule joints = new JointRule(source.first(BondRule::getLeastLap).orElse(Length.ofUnits(face.units() / 4)),
-                source.first(BondRule::getHeadLeast).orElse(least),
-                source.first(BondRule::getHeadNominal).orElse(nominal),
-                source.first(BondRule::getHeadMost).orElse(most));
-        return new LayingRule(joints, source.first(BondRule::getBedLeast).orElse(least),
-                source.first(BondRule::getBedNominal).orElse(nominal), source.first(BondRule::getBedMost).orElse(most),
+                source.first(BondRule::getHeadLeast).orElse(usual.least()),
+                source.first(BondRule::getHeadNominal).orElse(usual.nominal()),
+                source.first(BondRule::getHeadMost).orElse(usual.most()));
+        return new LayingRule(joints, source.first(BondRule::getBedLeast).orElse(usual.least()),
+                source.first(BondRule::getBedNominal).orElse(usual.nominal()),
+                source.first(BondRule::getBedMost).orElse(usual.most()),
                 source.first(BondRule::getShortestPiece));
     }
 

@@ -66,6 +66,24 @@ public final class DerivationGraph {
     }
 
     /**
+     * A result of a project that nobody edits meanwhile, such as one that a command has read.
+     *
+     * @param project that the result follows from
+     * @param result what is wanted
+     * @param <T> its type
+     * @return the result
+     * @throws DerivationException if there is none
+     */
+    public static <T> T once(Project project, Derived<T> result) {
+        DerivationGraph graph = new DerivationGraph(project);
+        try {
+            return graph.get(result);
+        } finally {
+            graph.close();
+        }
+    }
+
+    /**
      * A result for the project as it is, computed now if need be.
      *
      * @param result what is wanted

@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 
-import org.coursewright.bond.BondSolver;
 import org.coursewright.core.PlanBuilder;
 import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.finding.Finding;
-import org.coursewright.measure.Progress;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
 import org.junit.jupiter.api.Test;
@@ -50,6 +48,6 @@ class ProjectResultsTest {
     }
 
     private List<Finding> check() {
-        return new ProjectCheck(BondSolver.standard()).check(plan.project(), Progress.NONE);
+        return DerivationGraph.once(plan.project(), ProjectResults.CHECK).findings();
     }
 }

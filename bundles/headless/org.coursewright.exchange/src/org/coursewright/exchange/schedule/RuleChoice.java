@@ -3,6 +3,7 @@ package org.coursewright.exchange.schedule;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.coursewright.core.bond.JointRange;
 import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
@@ -28,22 +29,14 @@ public record RuleChoice(Optional<Length> lap, JointRange head, JointRange bed,
     }
 
     /**
-     * What holds where nobody says otherwise: joints of 3/8, 1/2, 3/4 in or 8, 10, 15 mm (common practice, no
-     * source).
+     * What holds where nobody says otherwise: the {@link JointRange#usual usual joints}, lap and shortest piece left to
+     * each wall.
      *
      * @param display whose round numbers are used
      * @return that choice
      */
     public static RuleChoice usual(DisplayUnit display) {
-        return switch (display) {
-            case INCH -> usual(new JointRange(Length.ofInchFraction(3, 8), Length.ofInchFraction(1, 2),
-                    Length.ofInchFraction(3, 4)));
-            case MILLIMETRE -> usual(new JointRange(Length.ofMillimetres(8), Length.ofMillimetres(10),
-                    Length.ofMillimetres(15)));
-        };
-    }
-
-    private static RuleChoice usual(JointRange joint) {
+        JointRange joint = JointRange.usual(display);
         return new RuleChoice(Optional.empty(), joint, joint, Optional.empty());
     }
 

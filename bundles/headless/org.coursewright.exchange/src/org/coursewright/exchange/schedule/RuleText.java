@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import org.coursewright.core.bond.JointRange;
 import org.coursewright.exchange.remark.Shown;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;

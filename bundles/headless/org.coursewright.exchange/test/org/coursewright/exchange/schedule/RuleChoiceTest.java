@@ -3,6 +3,7 @@ package org.coursewright.exchange.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import org.coursewright.core.bond.JointRange;
 import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
