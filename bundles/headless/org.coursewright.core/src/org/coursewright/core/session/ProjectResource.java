@@ -6,6 +6,7 @@ import java.util.Map;
 
 import org.coursewright.model.building.BuildingPackage;
 import org.coursewright.model.catalogue.CataloguePackage;
+import org.coursewright.model.estimate.EstimatePackage;
 import org.coursewright.model.programme.ProgrammePackage;
 import org.coursewright.model.project.ProjectPackage;
 import org.coursewright.model.proposal.ProposalPackage;
@@ -27,8 +28,8 @@ import org.xml.sax.helpers.DefaultHandler;
 final class ProjectResource extends XMIResourceImpl {
 
     private static final EPackage[] PACKAGES = {TypesPackage.eINSTANCE, ProjectPackage.eINSTANCE,
-            CataloguePackage.eINSTANCE, BuildingPackage.eINSTANCE, ProgrammePackage.eINSTANCE, SupplyPackage.eINSTANCE,
-            RegisterPackage.eINSTANCE, ProposalPackage.eINSTANCE};
+            CataloguePackage.eINSTANCE, BuildingPackage.eINSTANCE, EstimatePackage.eINSTANCE,
+            ProgrammePackage.eINSTANCE, SupplyPackage.eINSTANCE, RegisterPackage.eINSTANCE, ProposalPackage.eINSTANCE};
 
     private ProjectResource(URI uri) {
         super(uri);

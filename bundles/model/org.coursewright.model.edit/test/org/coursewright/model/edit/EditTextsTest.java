@@ -17,6 +17,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 
 import org.coursewright.model.building.BuildingPackage;
 import org.coursewright.model.catalogue.CataloguePackage;
+import org.coursewright.model.estimate.EstimatePackage;
 import org.coursewright.model.programme.ProgrammePackage;
 import org.coursewright.model.project.ProjectPackage;
 import org.coursewright.model.proposal.ProposalPackage;
@@ -36,8 +37,8 @@ class EditTextsTest {
 
     static Stream<EClass> kinds() {
         return Stream.of(ProjectPackage.eINSTANCE, BuildingPackage.eINSTANCE, CataloguePackage.eINSTANCE,
-                ProgrammePackage.eINSTANCE, SupplyPackage.eINSTANCE, RegisterPackage.eINSTANCE,
-                ProposalPackage.eINSTANCE).flatMap(each -> each.getEClassifiers().stream())
+                EstimatePackage.eINSTANCE, ProgrammePackage.eINSTANCE, SupplyPackage.eINSTANCE,
+                RegisterPackage.eINSTANCE, ProposalPackage.eINSTANCE).flatMap(each -> each.getEClassifiers().stream())
                 .filter(EClass.class::isInstance).map(EClass.class::cast).filter(each -> !each.isAbstract());
     }
 

@@ -1,6 +1,7 @@
 package org.coursewright.model.edit;
 
 import org.coursewright.measure.Length;
+import org.coursewright.measure.Money;
 import org.coursewright.model.building.BondBeam;
 import org.coursewright.model.building.BuildingFactory;
 import org.coursewright.model.building.Junction;
@@ -12,6 +13,9 @@ import org.coursewright.model.building.Wall;
 import org.coursewright.model.building.WallPlace;
 import org.coursewright.model.catalogue.CatalogueFactory;
 import org.coursewright.model.catalogue.UnitType;
+import org.coursewright.model.estimate.EstimateFactory;
+import org.coursewright.model.estimate.Rate;
+import org.coursewright.model.estimate.Scenario;
 import org.coursewright.model.programme.Activity;
 import org.coursewright.model.programme.ProgrammeFactory;
 import org.coursewright.model.project.Project;
@@ -31,6 +35,9 @@ public final class SampleBuilding {
     public final Opening door = opening("D1", OpeningKind.DOOR);
     public final Junction corner = BuildingFactory.eINSTANCE.createJunction();
 
+    public final Rate rate = rate("cement");
+    public final Scenario scenario = scenario("made");
+
     public SampleBuilding() {
         project.setName("Store");
         project.setCatalogue(CatalogueFactory.eINSTANCE.createCatalogue());
@@ -47,6 +54,23 @@ public final class SampleBuilding {
         ruledWall.getBondRule().setLeastLap(Length.ofInches(3));
         wall.getOpenings().add(door);
         addReferrers();
+        project.setEstimate(EstimateFactory.eINSTANCE.createEstimate());
+        project.getEstimate().getRates().add(rate);
+        project.getEstimate().getScenarios().add(scenario);
+    }
+
+    public static Rate rate(String resource) {
+        Rate made = EstimateFactory.eINSTANCE.createRate();
+        made.setMark(resource);
+        made.setPrice(Money.fromStored("12.50 USD"));
+        made.setUnitCode("KGM");
+        return made;
+    }
+
+    public static Scenario scenario(String mark) {
+        Scenario made = EstimateFactory.eINSTANCE.createScenario();
+        made.setMark(mark);
+        return made;
     }
 
     private void addReferrers() {

@@ -28,6 +28,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.coursewright.model.building.BondBeam#getDepth <em>Depth</em>}</li>
  *   <li>{@link org.coursewright.model.building.BondBeam#getBottom <em>Bottom</em>}</li>
  *   <li>{@link org.coursewright.model.building.BondBeam#getMix <em>Mix</em>}</li>
+ *   <li>{@link org.coursewright.model.building.BondBeam#getReinforcement <em>Reinforcement</em>}</li>
  * </ul>
  *
  * @see org.coursewright.model.building.BuildingPackage#getBondBeam()
@@ -150,5 +151,30 @@ public interface BondBeam extends Marked {
 	 * @generated
 	 */
 	void setMix(MixDesign value);
+
+	/**
+	 * Returns the value of the '<em><b>Reinforcement</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Steel in it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Reinforcement</em>' containment reference.
+	 * @see #setReinforcement(Reinforcement)
+	 * @see org.coursewright.model.building.BuildingPackage#getBondBeam_Reinforcement()
+	 * @model containment="true"
+	 * @generated
+	 */
+	Reinforcement getReinforcement();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.BondBeam#getReinforcement <em>Reinforcement</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Reinforcement</em>' containment reference.
+	 * @see #getReinforcement()
+	 * @generated
+	 */
+	void setReinforcement(Reinforcement value);
 
 } // BondBeam

@@ -103,6 +103,15 @@ public interface BuildingFactory extends EFactory {
 	BondBeam createBondBeam();
 
 	/**
+	 * Returns a new object of class '<em>Reinforcement</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Reinforcement</em>'.
+	 * @generated
+	 */
+	Reinforcement createReinforcement();
+
+	/**
 	 * Returns a new object of class '<em>Finish</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

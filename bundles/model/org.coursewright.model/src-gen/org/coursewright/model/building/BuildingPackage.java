@@ -336,13 +336,22 @@ public interface BuildingPackage extends EPackage {
 	int WALL__FINISHES = ProjectPackage.MARKED_FEATURE_COUNT + 12;
 
 	/**
+	 * The feature id for the '<em><b>Element</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL__ELEMENT = ProjectPackage.MARKED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Wall</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WALL_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 13;
+	int WALL_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 14;
 
 	/**
 	 * The number of operations of the '<em>Wall</em>' class.
@@ -683,13 +692,31 @@ public interface BuildingPackage extends EPackage {
 	int GRADE_BEAM__TOP = ProjectPackage.MARKED_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Mix</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GRADE_BEAM__MIX = ProjectPackage.MARKED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Reinforcement</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GRADE_BEAM__REINFORCEMENT = ProjectPackage.MARKED_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Grade Beam</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GRADE_BEAM_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 4;
+	int GRADE_BEAM_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 6;
 
 	/**
 	 * The number of operations of the '<em>Grade Beam</em>' class.
@@ -774,13 +801,22 @@ public interface BuildingPackage extends EPackage {
 	int BOND_BEAM__MIX = ProjectPackage.MARKED_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Reinforcement</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BOND_BEAM__REINFORCEMENT = ProjectPackage.MARKED_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Bond Beam</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int BOND_BEAM_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 5;
+	int BOND_BEAM_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 6;
 
 	/**
 	 * The number of operations of the '<em>Bond Beam</em>' class.
@@ -792,6 +828,70 @@ public interface BuildingPackage extends EPackage {
 	int BOND_BEAM_OPERATION_COUNT = ProjectPackage.MARKED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link org.coursewright.model.building.impl.ReinforcementImpl <em>Reinforcement</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.coursewright.model.building.impl.ReinforcementImpl
+	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getReinforcement()
+	 * @generated
+	 */
+	int REINFORCEMENT = 9;
+
+	/**
+	 * The feature id for the '<em><b>Bar</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REINFORCEMENT__BAR = 0;
+
+	/**
+	 * The feature id for the '<em><b>Lines</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REINFORCEMENT__LINES = 1;
+
+	/**
+	 * The feature id for the '<em><b>Stock</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REINFORCEMENT__STOCK = 2;
+
+	/**
+	 * The feature id for the '<em><b>Lap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REINFORCEMENT__LAP = 3;
+
+	/**
+	 * The number of structural features of the '<em>Reinforcement</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REINFORCEMENT_FEATURE_COUNT = 4;
+
+	/**
+	 * The number of operations of the '<em>Reinforcement</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REINFORCEMENT_OPERATION_COUNT = 0;
+
+	/**
 	 * The meta object id for the '{@link org.coursewright.model.building.impl.FinishImpl <em>Finish</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -799,7 +899,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getFinish()
 	 * @generated
 	 */
-	int FINISH = 9;
+	int FINISH = 10;
 
 	/**
 	 * The feature id for the '<em><b>Type</b></em>' reference.
@@ -863,7 +963,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getBondRule()
 	 * @generated
 	 */
-	int BOND_RULE = 10;
+	int BOND_RULE = 11;
 
 	/**
 	 * The feature id for the '<em><b>Least Lap</b></em>' attribute.
@@ -972,7 +1072,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getPin()
 	 * @generated
 	 */
-	int PIN = 11;
+	int PIN = 12;
 
 	/**
 	 * The feature id for the '<em><b>Course</b></em>' attribute.
@@ -1018,7 +1118,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getGaugePin()
 	 * @generated
 	 */
-	int GAUGE_PIN = 12;
+	int GAUGE_PIN = 13;
 
 	/**
 	 * The feature id for the '<em><b>Course</b></em>' attribute.
@@ -1073,7 +1173,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getPiecePin()
 	 * @generated
 	 */
-	int PIECE_PIN = 13;
+	int PIECE_PIN = 14;
 
 	/**
 	 * The feature id for the '<em><b>Course</b></em>' attribute.
@@ -1128,7 +1228,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getBond()
 	 * @generated
 	 */
-	int BOND = 14;
+	int BOND = 15;
 
 	/**
 	 * The meta object id for the '{@link org.coursewright.model.building.OpeningKind <em>Opening Kind</em>}' enum.
@@ -1138,7 +1238,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getOpeningKind()
 	 * @generated
 	 */
-	int OPENING_KIND = 15;
+	int OPENING_KIND = 16;
 
 	/**
 	 * The meta object id for the '{@link org.coursewright.model.building.WallPlace <em>Wall Place</em>}' enum.
@@ -1148,7 +1248,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getWallPlace()
 	 * @generated
 	 */
-	int WALL_PLACE = 16;
+	int WALL_PLACE = 17;
 
 	/**
 	 * The meta object id for the '{@link org.coursewright.model.building.TeeTie <em>Tee Tie</em>}' enum.
@@ -1158,7 +1258,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getTeeTie()
 	 * @generated
 	 */
-	int TEE_TIE = 17;
+	int TEE_TIE = 18;
 
 	/**
 	 * The meta object id for the '{@link org.coursewright.model.building.WallSide <em>Wall Side</em>}' enum.
@@ -1168,7 +1268,7 @@ public interface BuildingPackage extends EPackage {
 	 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getWallSide()
 	 * @generated
 	 */
-	int WALL_SIDE = 18;
+	int WALL_SIDE = 19;
 
 
 	/**
@@ -1409,6 +1509,17 @@ public interface BuildingPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getWall_Finishes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.building.Wall#getElement <em>Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Element</em>'.
+	 * @see org.coursewright.model.building.Wall#getElement()
+	 * @see #getWall()
+	 * @generated
+	 */
+	EAttribute getWall_Element();
 
 	/**
 	 * Returns the meta object for class '{@link org.coursewright.model.building.TopPoint <em>Top Point</em>}'.
@@ -1670,6 +1781,28 @@ public interface BuildingPackage extends EPackage {
 	EAttribute getGradeBeam_Top();
 
 	/**
+	 * Returns the meta object for the reference '{@link org.coursewright.model.building.GradeBeam#getMix <em>Mix</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Mix</em>'.
+	 * @see org.coursewright.model.building.GradeBeam#getMix()
+	 * @see #getGradeBeam()
+	 * @generated
+	 */
+	EReference getGradeBeam_Mix();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.coursewright.model.building.GradeBeam#getReinforcement <em>Reinforcement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Reinforcement</em>'.
+	 * @see org.coursewright.model.building.GradeBeam#getReinforcement()
+	 * @see #getGradeBeam()
+	 * @generated
+	 */
+	EReference getGradeBeam_Reinforcement();
+
+	/**
 	 * Returns the meta object for class '{@link org.coursewright.model.building.BondBeam <em>Bond Beam</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1733,6 +1866,71 @@ public interface BuildingPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getBondBeam_Mix();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.coursewright.model.building.BondBeam#getReinforcement <em>Reinforcement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Reinforcement</em>'.
+	 * @see org.coursewright.model.building.BondBeam#getReinforcement()
+	 * @see #getBondBeam()
+	 * @generated
+	 */
+	EReference getBondBeam_Reinforcement();
+
+	/**
+	 * Returns the meta object for class '{@link org.coursewright.model.building.Reinforcement <em>Reinforcement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Reinforcement</em>'.
+	 * @see org.coursewright.model.building.Reinforcement
+	 * @generated
+	 */
+	EClass getReinforcement();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.building.Reinforcement#getBar <em>Bar</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bar</em>'.
+	 * @see org.coursewright.model.building.Reinforcement#getBar()
+	 * @see #getReinforcement()
+	 * @generated
+	 */
+	EAttribute getReinforcement_Bar();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.building.Reinforcement#getLines <em>Lines</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lines</em>'.
+	 * @see org.coursewright.model.building.Reinforcement#getLines()
+	 * @see #getReinforcement()
+	 * @generated
+	 */
+	EAttribute getReinforcement_Lines();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.building.Reinforcement#getStock <em>Stock</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stock</em>'.
+	 * @see org.coursewright.model.building.Reinforcement#getStock()
+	 * @see #getReinforcement()
+	 * @generated
+	 */
+	EAttribute getReinforcement_Stock();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.building.Reinforcement#getLap <em>Lap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lap</em>'.
+	 * @see org.coursewright.model.building.Reinforcement#getLap()
+	 * @see #getReinforcement()
+	 * @generated
+	 */
+	EAttribute getReinforcement_Lap();
 
 	/**
 	 * Returns the meta object for class '{@link org.coursewright.model.building.Finish <em>Finish</em>}'.
@@ -2227,6 +2425,14 @@ public interface BuildingPackage extends EPackage {
 		EReference WALL__FINISHES = eINSTANCE.getWall_Finishes();
 
 		/**
+		 * The meta object literal for the '<em><b>Element</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WALL__ELEMENT = eINSTANCE.getWall_Element();
+
+		/**
 		 * The meta object literal for the '{@link org.coursewright.model.building.impl.TopPointImpl <em>Top Point</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2429,6 +2635,22 @@ public interface BuildingPackage extends EPackage {
 		EAttribute GRADE_BEAM__TOP = eINSTANCE.getGradeBeam_Top();
 
 		/**
+		 * The meta object literal for the '<em><b>Mix</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GRADE_BEAM__MIX = eINSTANCE.getGradeBeam_Mix();
+
+		/**
+		 * The meta object literal for the '<em><b>Reinforcement</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GRADE_BEAM__REINFORCEMENT = eINSTANCE.getGradeBeam_Reinforcement();
+
+		/**
 		 * The meta object literal for the '{@link org.coursewright.model.building.impl.BondBeamImpl <em>Bond Beam</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2477,6 +2699,56 @@ public interface BuildingPackage extends EPackage {
 		 * @generated
 		 */
 		EReference BOND_BEAM__MIX = eINSTANCE.getBondBeam_Mix();
+
+		/**
+		 * The meta object literal for the '<em><b>Reinforcement</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BOND_BEAM__REINFORCEMENT = eINSTANCE.getBondBeam_Reinforcement();
+
+		/**
+		 * The meta object literal for the '{@link org.coursewright.model.building.impl.ReinforcementImpl <em>Reinforcement</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.coursewright.model.building.impl.ReinforcementImpl
+		 * @see org.coursewright.model.building.impl.BuildingPackageImpl#getReinforcement()
+		 * @generated
+		 */
+		EClass REINFORCEMENT = eINSTANCE.getReinforcement();
+
+		/**
+		 * The meta object literal for the '<em><b>Bar</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REINFORCEMENT__BAR = eINSTANCE.getReinforcement_Bar();
+
+		/**
+		 * The meta object literal for the '<em><b>Lines</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REINFORCEMENT__LINES = eINSTANCE.getReinforcement_Lines();
+
+		/**
+		 * The meta object literal for the '<em><b>Stock</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REINFORCEMENT__STOCK = eINSTANCE.getReinforcement_Stock();
+
+		/**
+		 * The meta object literal for the '<em><b>Lap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REINFORCEMENT__LAP = eINSTANCE.getReinforcement_Lap();
 
 		/**
 		 * The meta object literal for the '{@link org.coursewright.model.building.impl.FinishImpl <em>Finish</em>}' class.

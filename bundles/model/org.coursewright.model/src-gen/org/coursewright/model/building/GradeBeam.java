@@ -4,6 +4,8 @@ package org.coursewright.model.building;
 
 import org.coursewright.measure.Length;
 
+import org.coursewright.model.catalogue.MixDesign;
+
 import org.coursewright.model.project.Marked;
 
 import org.eclipse.emf.common.util.EList;
@@ -25,6 +27,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.coursewright.model.building.GradeBeam#getWidth <em>Width</em>}</li>
  *   <li>{@link org.coursewright.model.building.GradeBeam#getDepth <em>Depth</em>}</li>
  *   <li>{@link org.coursewright.model.building.GradeBeam#getTop <em>Top</em>}</li>
+ *   <li>{@link org.coursewright.model.building.GradeBeam#getMix <em>Mix</em>}</li>
+ *   <li>{@link org.coursewright.model.building.GradeBeam#getReinforcement <em>Reinforcement</em>}</li>
  * </ul>
  *
  * @see org.coursewright.model.building.BuildingPackage#getGradeBeam()
@@ -122,5 +126,55 @@ public interface GradeBeam extends Marked {
 	 * @generated
 	 */
 	void setTop(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>Mix</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Concrete.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Mix</em>' reference.
+	 * @see #setMix(MixDesign)
+	 * @see org.coursewright.model.building.BuildingPackage#getGradeBeam_Mix()
+	 * @model
+	 * @generated
+	 */
+	MixDesign getMix();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.GradeBeam#getMix <em>Mix</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Mix</em>' reference.
+	 * @see #getMix()
+	 * @generated
+	 */
+	void setMix(MixDesign value);
+
+	/**
+	 * Returns the value of the '<em><b>Reinforcement</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Steel in it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Reinforcement</em>' containment reference.
+	 * @see #setReinforcement(Reinforcement)
+	 * @see org.coursewright.model.building.BuildingPackage#getGradeBeam_Reinforcement()
+	 * @model containment="true"
+	 * @generated
+	 */
+	Reinforcement getReinforcement();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.GradeBeam#getReinforcement <em>Reinforcement</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Reinforcement</em>' containment reference.
+	 * @see #getReinforcement()
+	 * @generated
+	 */
+	void setReinforcement(Reinforcement value);
 
 } // GradeBeam

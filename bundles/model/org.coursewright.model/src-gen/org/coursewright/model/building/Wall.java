@@ -36,6 +36,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.coursewright.model.building.Wall#getOpenings <em>Openings</em>}</li>
  *   <li>{@link org.coursewright.model.building.Wall#getPins <em>Pins</em>}</li>
  *   <li>{@link org.coursewright.model.building.Wall#getFinishes <em>Finishes</em>}</li>
+ *   <li>{@link org.coursewright.model.building.Wall#getElement <em>Element</em>}</li>
  * </ul>
  *
  * @see org.coursewright.model.building.BuildingPackage#getWall()
@@ -336,5 +337,30 @@ public interface Wall extends Marked {
 	 * @generated
 	 */
 	EList<Finish> getFinishes();
+
+	/**
+	 * Returns the value of the '<em><b>Element</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * ASTM E1557 code of the element it belongs to, or unset for B2010.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Element</em>' attribute.
+	 * @see #setElement(String)
+	 * @see org.coursewright.model.building.BuildingPackage#getWall_Element()
+	 * @model
+	 * @generated
+	 */
+	String getElement();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.Wall#getElement <em>Element</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Element</em>' attribute.
+	 * @see #getElement()
+	 * @generated
+	 */
+	void setElement(String value);
 
 } // Wall

@@ -290,13 +290,31 @@ public interface CataloguePackage extends EPackage {
 	int UNIT_TYPE__DAYS_DRYING = ProjectPackage.MARKED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Breakage Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int UNIT_TYPE__BREAKAGE_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Mix</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int UNIT_TYPE__MIX = ProjectPackage.MARKED_FEATURE_COUNT + 12;
+
+	/**
 	 * The number of structural features of the '<em>Unit Type</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int UNIT_TYPE_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 11;
+	int UNIT_TYPE_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 13;
 
 	/**
 	 * The number of operations of the '<em>Unit Type</em>' class.
@@ -381,13 +399,76 @@ public interface CataloguePackage extends EPackage {
 	int MIX_DESIGN__PARTS = ProjectPackage.MARKED_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Air Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DESIGN__AIR_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Least Water Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DESIGN__LEAST_WATER_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Most Water Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DESIGN__MOST_WATER_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Waste Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DESIGN__WASTE_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Dry Density</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DESIGN__DRY_DENSITY = ProjectPackage.MARKED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Loose Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DESIGN__LOOSE_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Spoiled Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MIX_DESIGN__SPOILED_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Mix Design</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MIX_DESIGN_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 5;
+	int MIX_DESIGN_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 12;
 
 	/**
 	 * The number of operations of the '<em>Mix Design</em>' class.
@@ -518,13 +599,85 @@ public interface CataloguePackage extends EPackage {
 	int MATERIAL__WASTE_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Compacted Density</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL__COMPACTED_DENSITY = ProjectPackage.MARKED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Particle Density</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL__PARTICLE_DENSITY = ProjectPackage.MARKED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Moisture Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL__MOISTURE_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Absorbed Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL__ABSORBED_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Bulking Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL__BULKING_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Largest Particle</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL__LARGEST_PARTICLE = ProjectPackage.MARKED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Binder</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL__BINDER = ProjectPackage.MARKED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Dug On Site</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MATERIAL__DUG_ON_SITE = ProjectPackage.MARKED_FEATURE_COUNT + 12;
+
+	/**
 	 * The number of structural features of the '<em>Material</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MATERIAL_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 5;
+	int MATERIAL_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 13;
 
 	/**
 	 * The number of operations of the '<em>Material</em>' class.
@@ -929,13 +1082,31 @@ public interface CataloguePackage extends EPackage {
 	int PLANT__RATE = ProjectPackage.MARKED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Lost Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANT__LOST_SHARE = ProjectPackage.MARKED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Capacity</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PLANT__CAPACITY = ProjectPackage.MARKED_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Plant</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PLANT_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 3;
+	int PLANT_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 5;
 
 	/**
 	 * The number of operations of the '<em>Plant</em>' class.
@@ -1207,6 +1378,28 @@ public interface CataloguePackage extends EPackage {
 	EAttribute getUnitType_DaysDrying();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.UnitType#getBreakageShare <em>Breakage Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Breakage Share</em>'.
+	 * @see org.coursewright.model.catalogue.UnitType#getBreakageShare()
+	 * @see #getUnitType()
+	 * @generated
+	 */
+	EAttribute getUnitType_BreakageShare();
+
+	/**
+	 * Returns the meta object for the reference '{@link org.coursewright.model.catalogue.UnitType#getMix <em>Mix</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Mix</em>'.
+	 * @see org.coursewright.model.catalogue.UnitType#getMix()
+	 * @see #getUnitType()
+	 * @generated
+	 */
+	EReference getUnitType_Mix();
+
+	/**
 	 * Returns the meta object for class '{@link org.coursewright.model.catalogue.MixDesign <em>Mix Design</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1270,6 +1463,83 @@ public interface CataloguePackage extends EPackage {
 	 * @generated
 	 */
 	EReference getMixDesign_Parts();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.MixDesign#getAirShare <em>Air Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Air Share</em>'.
+	 * @see org.coursewright.model.catalogue.MixDesign#getAirShare()
+	 * @see #getMixDesign()
+	 * @generated
+	 */
+	EAttribute getMixDesign_AirShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.MixDesign#getLeastWaterShare <em>Least Water Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Least Water Share</em>'.
+	 * @see org.coursewright.model.catalogue.MixDesign#getLeastWaterShare()
+	 * @see #getMixDesign()
+	 * @generated
+	 */
+	EAttribute getMixDesign_LeastWaterShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.MixDesign#getMostWaterShare <em>Most Water Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Most Water Share</em>'.
+	 * @see org.coursewright.model.catalogue.MixDesign#getMostWaterShare()
+	 * @see #getMixDesign()
+	 * @generated
+	 */
+	EAttribute getMixDesign_MostWaterShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.MixDesign#getWasteShare <em>Waste Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Waste Share</em>'.
+	 * @see org.coursewright.model.catalogue.MixDesign#getWasteShare()
+	 * @see #getMixDesign()
+	 * @generated
+	 */
+	EAttribute getMixDesign_WasteShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.MixDesign#getDryDensity <em>Dry Density</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dry Density</em>'.
+	 * @see org.coursewright.model.catalogue.MixDesign#getDryDensity()
+	 * @see #getMixDesign()
+	 * @generated
+	 */
+	EAttribute getMixDesign_DryDensity();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.MixDesign#getLooseShare <em>Loose Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Loose Share</em>'.
+	 * @see org.coursewright.model.catalogue.MixDesign#getLooseShare()
+	 * @see #getMixDesign()
+	 * @generated
+	 */
+	EAttribute getMixDesign_LooseShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.MixDesign#getSpoiledShare <em>Spoiled Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Spoiled Share</em>'.
+	 * @see org.coursewright.model.catalogue.MixDesign#getSpoiledShare()
+	 * @see #getMixDesign()
+	 * @generated
+	 */
+	EAttribute getMixDesign_SpoiledShare();
 
 	/**
 	 * Returns the meta object for class '{@link org.coursewright.model.catalogue.MixPart <em>Mix Part</em>}'.
@@ -1367,6 +1637,94 @@ public interface CataloguePackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMaterial_WasteShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Material#getCompactedDensity <em>Compacted Density</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Compacted Density</em>'.
+	 * @see org.coursewright.model.catalogue.Material#getCompactedDensity()
+	 * @see #getMaterial()
+	 * @generated
+	 */
+	EAttribute getMaterial_CompactedDensity();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Material#getParticleDensity <em>Particle Density</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Particle Density</em>'.
+	 * @see org.coursewright.model.catalogue.Material#getParticleDensity()
+	 * @see #getMaterial()
+	 * @generated
+	 */
+	EAttribute getMaterial_ParticleDensity();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Material#getMoistureShare <em>Moisture Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Moisture Share</em>'.
+	 * @see org.coursewright.model.catalogue.Material#getMoistureShare()
+	 * @see #getMaterial()
+	 * @generated
+	 */
+	EAttribute getMaterial_MoistureShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Material#getAbsorbedShare <em>Absorbed Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Absorbed Share</em>'.
+	 * @see org.coursewright.model.catalogue.Material#getAbsorbedShare()
+	 * @see #getMaterial()
+	 * @generated
+	 */
+	EAttribute getMaterial_AbsorbedShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Material#getBulkingShare <em>Bulking Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bulking Share</em>'.
+	 * @see org.coursewright.model.catalogue.Material#getBulkingShare()
+	 * @see #getMaterial()
+	 * @generated
+	 */
+	EAttribute getMaterial_BulkingShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Material#getLargestParticle <em>Largest Particle</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Largest Particle</em>'.
+	 * @see org.coursewright.model.catalogue.Material#getLargestParticle()
+	 * @see #getMaterial()
+	 * @generated
+	 */
+	EAttribute getMaterial_LargestParticle();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Material#isBinder <em>Binder</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Binder</em>'.
+	 * @see org.coursewright.model.catalogue.Material#isBinder()
+	 * @see #getMaterial()
+	 * @generated
+	 */
+	EAttribute getMaterial_Binder();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Material#isDugOnSite <em>Dug On Site</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dug On Site</em>'.
+	 * @see org.coursewright.model.catalogue.Material#isDugOnSite()
+	 * @see #getMaterial()
+	 * @generated
+	 */
+	EAttribute getMaterial_DugOnSite();
 
 	/**
 	 * Returns the meta object for class '{@link org.coursewright.model.catalogue.CoatingType <em>Coating Type</em>}'.
@@ -1616,6 +1974,28 @@ public interface CataloguePackage extends EPackage {
 	EAttribute getPlant_Rate();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Plant#getLostShare <em>Lost Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lost Share</em>'.
+	 * @see org.coursewright.model.catalogue.Plant#getLostShare()
+	 * @see #getPlant()
+	 * @generated
+	 */
+	EAttribute getPlant_LostShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.catalogue.Plant#getCapacity <em>Capacity</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Capacity</em>'.
+	 * @see org.coursewright.model.catalogue.Plant#getCapacity()
+	 * @see #getPlant()
+	 * @generated
+	 */
+	EAttribute getPlant_Capacity();
+
+	/**
 	 * Returns the meta object for enum '{@link org.coursewright.model.catalogue.UnitSource <em>Unit Source</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1841,6 +2221,22 @@ public interface CataloguePackage extends EPackage {
 		EAttribute UNIT_TYPE__DAYS_DRYING = eINSTANCE.getUnitType_DaysDrying();
 
 		/**
+		 * The meta object literal for the '<em><b>Breakage Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute UNIT_TYPE__BREAKAGE_SHARE = eINSTANCE.getUnitType_BreakageShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Mix</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference UNIT_TYPE__MIX = eINSTANCE.getUnitType_Mix();
+
+		/**
 		 * The meta object literal for the '{@link org.coursewright.model.catalogue.impl.MixDesignImpl <em>Mix Design</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -1889,6 +2285,62 @@ public interface CataloguePackage extends EPackage {
 		 * @generated
 		 */
 		EReference MIX_DESIGN__PARTS = eINSTANCE.getMixDesign_Parts();
+
+		/**
+		 * The meta object literal for the '<em><b>Air Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DESIGN__AIR_SHARE = eINSTANCE.getMixDesign_AirShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Least Water Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DESIGN__LEAST_WATER_SHARE = eINSTANCE.getMixDesign_LeastWaterShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Most Water Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DESIGN__MOST_WATER_SHARE = eINSTANCE.getMixDesign_MostWaterShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Waste Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DESIGN__WASTE_SHARE = eINSTANCE.getMixDesign_WasteShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Dry Density</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DESIGN__DRY_DENSITY = eINSTANCE.getMixDesign_DryDensity();
+
+		/**
+		 * The meta object literal for the '<em><b>Loose Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DESIGN__LOOSE_SHARE = eINSTANCE.getMixDesign_LooseShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Spoiled Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MIX_DESIGN__SPOILED_SHARE = eINSTANCE.getMixDesign_SpoiledShare();
 
 		/**
 		 * The meta object literal for the '{@link org.coursewright.model.catalogue.impl.MixPartImpl <em>Mix Part</em>}' class.
@@ -1965,6 +2417,70 @@ public interface CataloguePackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MATERIAL__WASTE_SHARE = eINSTANCE.getMaterial_WasteShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Compacted Density</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL__COMPACTED_DENSITY = eINSTANCE.getMaterial_CompactedDensity();
+
+		/**
+		 * The meta object literal for the '<em><b>Particle Density</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL__PARTICLE_DENSITY = eINSTANCE.getMaterial_ParticleDensity();
+
+		/**
+		 * The meta object literal for the '<em><b>Moisture Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL__MOISTURE_SHARE = eINSTANCE.getMaterial_MoistureShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Absorbed Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL__ABSORBED_SHARE = eINSTANCE.getMaterial_AbsorbedShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Bulking Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL__BULKING_SHARE = eINSTANCE.getMaterial_BulkingShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Largest Particle</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL__LARGEST_PARTICLE = eINSTANCE.getMaterial_LargestParticle();
+
+		/**
+		 * The meta object literal for the '<em><b>Binder</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL__BINDER = eINSTANCE.getMaterial_Binder();
+
+		/**
+		 * The meta object literal for the '<em><b>Dug On Site</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MATERIAL__DUG_ON_SITE = eINSTANCE.getMaterial_DugOnSite();
 
 		/**
 		 * The meta object literal for the '{@link org.coursewright.model.catalogue.impl.CoatingTypeImpl <em>Coating Type</em>}' class.
@@ -2161,6 +2677,22 @@ public interface CataloguePackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PLANT__RATE = eINSTANCE.getPlant_Rate();
+
+		/**
+		 * The meta object literal for the '<em><b>Lost Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLANT__LOST_SHARE = eINSTANCE.getPlant_LostShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Capacity</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PLANT__CAPACITY = eINSTANCE.getPlant_Capacity();
 
 		/**
 		 * The meta object literal for the '{@link org.coursewright.model.catalogue.UnitSource <em>Unit Source</em>}' enum.

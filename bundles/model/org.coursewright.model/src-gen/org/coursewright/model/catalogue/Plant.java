@@ -2,6 +2,8 @@
  */
 package org.coursewright.model.catalogue;
 
+import java.math.BigDecimal;
+
 import org.coursewright.measure.Money;
 import org.coursewright.measure.Quantity;
 
@@ -23,6 +25,8 @@ import org.coursewright.model.project.Marked;
  *   <li>{@link org.coursewright.model.catalogue.Plant#getKind <em>Kind</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.Plant#getOutput <em>Output</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.Plant#getRate <em>Rate</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.Plant#getLostShare <em>Lost Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.Plant#getCapacity <em>Capacity</em>}</li>
  * </ul>
  *
  * @see org.coursewright.model.catalogue.CataloguePackage#getPlant()
@@ -107,5 +111,55 @@ public interface Plant extends Marked {
 	 * @generated
 	 */
 	void setRate(Money value);
+
+	/**
+	 * Returns the value of the '<em><b>Lost Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Of its hours lost to tuning, breakdown and rain (1), or unset for none.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Lost Share</em>' attribute.
+	 * @see #setLostShare(BigDecimal)
+	 * @see org.coursewright.model.catalogue.CataloguePackage#getPlant_LostShare()
+	 * @model
+	 * @generated
+	 */
+	BigDecimal getLostShare();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.catalogue.Plant#getLostShare <em>Lost Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lost Share</em>' attribute.
+	 * @see #getLostShare()
+	 * @generated
+	 */
+	void setLostShare(BigDecimal value);
+
+	/**
+	 * Returns the value of the '<em><b>Capacity</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What one batch holds.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Capacity</em>' attribute.
+	 * @see #setCapacity(Quantity)
+	 * @see org.coursewright.model.catalogue.CataloguePackage#getPlant_Capacity()
+	 * @model dataType="org.coursewright.model.types.Quantity"
+	 * @generated
+	 */
+	Quantity getCapacity();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.catalogue.Plant#getCapacity <em>Capacity</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Capacity</em>' attribute.
+	 * @see #getCapacity()
+	 * @generated
+	 */
+	void setCapacity(Quantity value);
 
 } // Plant

@@ -34,6 +34,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.coursewright.model.catalogue.UnitType#getSource <em>Source</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.UnitType#getDaysMoist <em>Days Moist</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.UnitType#getDaysDrying <em>Days Drying</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.UnitType#getBreakageShare <em>Breakage Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.UnitType#getMix <em>Mix</em>}</li>
  * </ul>
  *
  * @see org.coursewright.model.catalogue.CataloguePackage#getUnitType()
@@ -310,5 +312,55 @@ public interface UnitType extends Marked {
 	 * @generated
 	 */
 	void setDaysDrying(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Breakage Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Ordered on top of what is laid and cut (1), or unset for 0.05.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Breakage Share</em>' attribute.
+	 * @see #setBreakageShare(BigDecimal)
+	 * @see org.coursewright.model.catalogue.CataloguePackage#getUnitType_BreakageShare()
+	 * @model
+	 * @generated
+	 */
+	BigDecimal getBreakageShare();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.catalogue.UnitType#getBreakageShare <em>Breakage Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Breakage Share</em>' attribute.
+	 * @see #getBreakageShare()
+	 * @generated
+	 */
+	void setBreakageShare(BigDecimal value);
+
+	/**
+	 * Returns the value of the '<em><b>Mix</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What it is pressed of where it is made on site.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Mix</em>' reference.
+	 * @see #setMix(MixDesign)
+	 * @see org.coursewright.model.catalogue.CataloguePackage#getUnitType_Mix()
+	 * @model
+	 * @generated
+	 */
+	MixDesign getMix();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.catalogue.UnitType#getMix <em>Mix</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Mix</em>' reference.
+	 * @see #getMix()
+	 * @generated
+	 */
+	void setMix(MixDesign value);
 
 } // UnitType

@@ -9,6 +9,8 @@ import org.coursewright.model.building.Building;
 
 import org.coursewright.model.catalogue.Catalogue;
 
+import org.coursewright.model.estimate.Estimate;
+
 import org.coursewright.model.programme.Programme;
 
 import org.coursewright.model.proposal.Proposal;
@@ -43,6 +45,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.coursewright.model.project.Project#getCatalogue <em>Catalogue</em>}</li>
  *   <li>{@link org.coursewright.model.project.Project#getBondRule <em>Bond Rule</em>}</li>
  *   <li>{@link org.coursewright.model.project.Project#getBuilding <em>Building</em>}</li>
+ *   <li>{@link org.coursewright.model.project.Project#getEstimate <em>Estimate</em>}</li>
  *   <li>{@link org.coursewright.model.project.Project#getProgramme <em>Programme</em>}</li>
  *   <li>{@link org.coursewright.model.project.Project#getSupply <em>Supply</em>}</li>
  *   <li>{@link org.coursewright.model.project.Project#getRegister <em>Register</em>}</li>
@@ -280,6 +283,31 @@ public interface Project extends EObject {
 	 * @generated
 	 */
 	void setBuilding(Building value);
+
+	/**
+	 * Returns the value of the '<em><b>Estimate</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What the take-off and the price rest on.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Estimate</em>' containment reference.
+	 * @see #setEstimate(Estimate)
+	 * @see org.coursewright.model.project.ProjectPackage#getProject_Estimate()
+	 * @model containment="true"
+	 * @generated
+	 */
+	Estimate getEstimate();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.project.Project#getEstimate <em>Estimate</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Estimate</em>' containment reference.
+	 * @see #getEstimate()
+	 * @generated
+	 */
+	void setEstimate(Estimate value);
 
 	/**
 	 * Returns the value of the '<em><b>Programme</b></em>' containment reference.

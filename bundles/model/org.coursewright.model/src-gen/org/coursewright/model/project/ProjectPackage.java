@@ -197,13 +197,22 @@ public interface ProjectPackage extends EPackage {
 	int PROJECT__BUILDING = 8;
 
 	/**
+	 * The feature id for the '<em><b>Estimate</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__ESTIMATE = 9;
+
+	/**
 	 * The feature id for the '<em><b>Programme</b></em>' containment reference.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__PROGRAMME = 9;
+	int PROJECT__PROGRAMME = 10;
 
 	/**
 	 * The feature id for the '<em><b>Supply</b></em>' containment reference.
@@ -212,7 +221,7 @@ public interface ProjectPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__SUPPLY = 10;
+	int PROJECT__SUPPLY = 11;
 
 	/**
 	 * The feature id for the '<em><b>Register</b></em>' containment reference.
@@ -221,7 +230,7 @@ public interface ProjectPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__REGISTER = 11;
+	int PROJECT__REGISTER = 12;
 
 	/**
 	 * The feature id for the '<em><b>Proposals</b></em>' containment reference list.
@@ -230,7 +239,7 @@ public interface ProjectPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT__PROPOSALS = 12;
+	int PROJECT__PROPOSALS = 13;
 
 	/**
 	 * The number of structural features of the '<em>Project</em>' class.
@@ -239,7 +248,7 @@ public interface ProjectPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT_FEATURE_COUNT = 13;
+	int PROJECT_FEATURE_COUNT = 14;
 
 	/**
 	 * The number of operations of the '<em>Project</em>' class.
@@ -482,6 +491,17 @@ public interface ProjectPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getProject_Building();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.coursewright.model.project.Project#getEstimate <em>Estimate</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Estimate</em>'.
+	 * @see org.coursewright.model.project.Project#getEstimate()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_Estimate();
 
 	/**
 	 * Returns the meta object for the containment reference '{@link org.coursewright.model.project.Project#getProgramme <em>Programme</em>}'.
@@ -744,6 +764,14 @@ public interface ProjectPackage extends EPackage {
 		 * @generated
 		 */
 		EReference PROJECT__BUILDING = eINSTANCE.getProject_Building();
+
+		/**
+		 * The meta object literal for the '<em><b>Estimate</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__ESTIMATE = eINSTANCE.getProject_Estimate();
 
 		/**
 		 * The meta object literal for the '<em><b>Programme</b></em>' containment reference feature.

@@ -65,6 +65,11 @@ class CommandRoundTripTest {
                 s -> new ChooseHandingCommand(s.project.getBuilding(), s.corner, Optional.empty()),
                 s -> new ChooseHandingCommand(s.project.getBuilding(), newJunction(s),
                         Optional.of(s.storey.getWalls().get(2))),
+                s -> new AddRateCommand(s.project, SampleBuilding.rate("sand")),
+                s -> new RemoveRateCommand(s.rate),
+                s -> new ReplaceRatesCommand(s.project, List.of(SampleBuilding.rate("lime"))),
+                s -> new AddScenarioCommand(s.project, SampleBuilding.scenario("bought")),
+                s -> new RemoveScenarioCommand(s.scenario),
                 s -> new SetFeatureCommand(s.corner, BuildingPackage.Literals.JUNCTION__TIE, TeeTie.TIED));
     }
 

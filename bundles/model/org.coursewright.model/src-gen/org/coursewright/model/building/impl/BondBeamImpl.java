@@ -8,6 +8,7 @@ import org.coursewright.measure.Length;
 
 import org.coursewright.model.building.BondBeam;
 import org.coursewright.model.building.BuildingPackage;
+import org.coursewright.model.building.Reinforcement;
 import org.coursewright.model.building.Wall;
 
 import org.coursewright.model.catalogue.MixDesign;
@@ -16,6 +17,7 @@ import org.coursewright.model.types.TypesFactory;
 import org.coursewright.model.types.TypesPackage;
 
 import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
 
 import org.eclipse.emf.common.util.EList;
 
@@ -42,6 +44,7 @@ import org.eclipse.emf.ecore.util.EObjectResolvingEList;
  *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getDepth <em>Depth</em>}</li>
  *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getBottom <em>Bottom</em>}</li>
  *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getMix <em>Mix</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.BondBeamImpl#getReinforcement <em>Reinforcement</em>}</li>
  * </ul>
  *
  * @generated
@@ -166,6 +169,16 @@ public class BondBeamImpl extends MinimalEObjectImpl.Container implements BondBe
 	 * @ordered
 	 */
 	protected MixDesign mix;
+
+	/**
+	 * The cached value of the '{@link #getReinforcement() <em>Reinforcement</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReinforcement()
+	 * @generated
+	 * @ordered
+	 */
+	protected Reinforcement reinforcement;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -360,6 +373,65 @@ public class BondBeamImpl extends MinimalEObjectImpl.Container implements BondBe
 	 * @generated
 	 */
 	@Override
+	public Reinforcement getReinforcement() {
+		return reinforcement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetReinforcement(Reinforcement newReinforcement, NotificationChain msgs) {
+		Reinforcement oldReinforcement = reinforcement;
+		reinforcement = newReinforcement;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, BuildingPackage.BOND_BEAM__REINFORCEMENT, oldReinforcement, newReinforcement);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setReinforcement(Reinforcement newReinforcement) {
+		if (newReinforcement != reinforcement) {
+			NotificationChain msgs = null;
+			if (reinforcement != null)
+				msgs = ((InternalEObject)reinforcement).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - BuildingPackage.BOND_BEAM__REINFORCEMENT, null, msgs);
+			if (newReinforcement != null)
+				msgs = ((InternalEObject)newReinforcement).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - BuildingPackage.BOND_BEAM__REINFORCEMENT, null, msgs);
+			msgs = basicSetReinforcement(newReinforcement, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.BOND_BEAM__REINFORCEMENT, newReinforcement, newReinforcement));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+		switch (featureID) {
+			case BuildingPackage.BOND_BEAM__REINFORCEMENT:
+				return basicSetReinforcement(null, msgs);
+		}
+		return super.eInverseRemove(otherEnd, featureID, msgs);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case BuildingPackage.BOND_BEAM__MARK:
@@ -377,6 +449,8 @@ public class BondBeamImpl extends MinimalEObjectImpl.Container implements BondBe
 			case BuildingPackage.BOND_BEAM__MIX:
 				if (resolve) return getMix();
 				return basicGetMix();
+			case BuildingPackage.BOND_BEAM__REINFORCEMENT:
+				return getReinforcement();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -412,6 +486,9 @@ public class BondBeamImpl extends MinimalEObjectImpl.Container implements BondBe
 			case BuildingPackage.BOND_BEAM__MIX:
 				setMix((MixDesign)newValue);
 				return;
+			case BuildingPackage.BOND_BEAM__REINFORCEMENT:
+				setReinforcement((Reinforcement)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -445,6 +522,9 @@ public class BondBeamImpl extends MinimalEObjectImpl.Container implements BondBe
 			case BuildingPackage.BOND_BEAM__MIX:
 				setMix((MixDesign)null);
 				return;
+			case BuildingPackage.BOND_BEAM__REINFORCEMENT:
+				setReinforcement((Reinforcement)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -471,6 +551,8 @@ public class BondBeamImpl extends MinimalEObjectImpl.Container implements BondBe
 				return BOTTOM_EDEFAULT == null ? bottom != null : !BOTTOM_EDEFAULT.equals(bottom);
 			case BuildingPackage.BOND_BEAM__MIX:
 				return mix != null;
+			case BuildingPackage.BOND_BEAM__REINFORCEMENT:
+				return reinforcement != null;
 		}
 		return super.eIsSet(featureID);
 	}

@@ -66,6 +66,7 @@ public class BuildingFactoryImpl extends EFactoryImpl implements BuildingFactory
 			case BuildingPackage.JUNCTION_END: return createJunctionEnd();
 			case BuildingPackage.GRADE_BEAM: return createGradeBeam();
 			case BuildingPackage.BOND_BEAM: return createBondBeam();
+			case BuildingPackage.REINFORCEMENT: return createReinforcement();
 			case BuildingPackage.FINISH: return createFinish();
 			case BuildingPackage.BOND_RULE: return createBondRule();
 			case BuildingPackage.GAUGE_PIN: return createGaugePin();
@@ -218,6 +219,17 @@ public class BuildingFactoryImpl extends EFactoryImpl implements BuildingFactory
 	public BondBeam createBondBeam() {
 		BondBeamImpl bondBeam = new BondBeamImpl();
 		return bondBeam;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Reinforcement createReinforcement() {
+		ReinforcementImpl reinforcement = new ReinforcementImpl();
+		return reinforcement;
 	}
 
 	/**

@@ -17,6 +17,7 @@ import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.OpeningKind;
 import org.coursewright.model.building.PiecePin;
 import org.coursewright.model.building.Pin;
+import org.coursewright.model.building.Reinforcement;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.TeeTie;
 import org.coursewright.model.building.TopPoint;
@@ -27,6 +28,10 @@ import org.coursewright.model.building.WallSide;
 import org.coursewright.model.catalogue.CataloguePackage;
 
 import org.coursewright.model.catalogue.impl.CataloguePackageImpl;
+
+import org.coursewright.model.estimate.EstimatePackage;
+
+import org.coursewright.model.estimate.impl.EstimatePackageImpl;
 
 import org.coursewright.model.programme.ProgrammePackage;
 
@@ -129,6 +134,13 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 	 * @generated
 	 */
 	private EClass bondBeamEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass reinforcementEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -253,6 +265,8 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		ProjectPackageImpl theProjectPackage = (ProjectPackageImpl)(registeredPackage instanceof ProjectPackageImpl ? registeredPackage : ProjectPackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(CataloguePackage.eNS_URI);
 		CataloguePackageImpl theCataloguePackage = (CataloguePackageImpl)(registeredPackage instanceof CataloguePackageImpl ? registeredPackage : CataloguePackage.eINSTANCE);
+		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(EstimatePackage.eNS_URI);
+		EstimatePackageImpl theEstimatePackage = (EstimatePackageImpl)(registeredPackage instanceof EstimatePackageImpl ? registeredPackage : EstimatePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(ProgrammePackage.eNS_URI);
 		ProgrammePackageImpl theProgrammePackage = (ProgrammePackageImpl)(registeredPackage instanceof ProgrammePackageImpl ? registeredPackage : ProgrammePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(SupplyPackage.eNS_URI);
@@ -267,6 +281,7 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		theTypesPackage.createPackageContents();
 		theProjectPackage.createPackageContents();
 		theCataloguePackage.createPackageContents();
+		theEstimatePackage.createPackageContents();
 		theProgrammePackage.createPackageContents();
 		theSupplyPackage.createPackageContents();
 		theRegisterPackage.createPackageContents();
@@ -277,6 +292,7 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		theTypesPackage.initializePackageContents();
 		theProjectPackage.initializePackageContents();
 		theCataloguePackage.initializePackageContents();
+		theEstimatePackage.initializePackageContents();
 		theProgrammePackage.initializePackageContents();
 		theSupplyPackage.initializePackageContents();
 		theRegisterPackage.initializePackageContents();
@@ -508,6 +524,16 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 	@Override
 	public EReference getWall_Finishes() {
 		return (EReference)wallEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWall_Element() {
+		return (EAttribute)wallEClass.getEStructuralFeatures().get(13);
 	}
 
 	/**
@@ -756,6 +782,26 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 	 * @generated
 	 */
 	@Override
+	public EReference getGradeBeam_Mix() {
+		return (EReference)gradeBeamEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGradeBeam_Reinforcement() {
+		return (EReference)gradeBeamEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getBondBeam() {
 		return bondBeamEClass;
 	}
@@ -808,6 +854,66 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 	@Override
 	public EReference getBondBeam_Mix() {
 		return (EReference)bondBeamEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBondBeam_Reinforcement() {
+		return (EReference)bondBeamEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getReinforcement() {
+		return reinforcementEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReinforcement_Bar() {
+		return (EAttribute)reinforcementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReinforcement_Lines() {
+		return (EAttribute)reinforcementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReinforcement_Stock() {
+		return (EAttribute)reinforcementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReinforcement_Lap() {
+		return (EAttribute)reinforcementEClass.getEStructuralFeatures().get(3);
 	}
 
 	/**
@@ -1133,6 +1239,7 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		createEReference(wallEClass, WALL__OPENINGS);
 		createEReference(wallEClass, WALL__PINS);
 		createEReference(wallEClass, WALL__FINISHES);
+		createEAttribute(wallEClass, WALL__ELEMENT);
 
 		topPointEClass = createEClass(TOP_POINT);
 		createEAttribute(topPointEClass, TOP_POINT__OFFSET);
@@ -1162,6 +1269,8 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		createEAttribute(gradeBeamEClass, GRADE_BEAM__WIDTH);
 		createEAttribute(gradeBeamEClass, GRADE_BEAM__DEPTH);
 		createEAttribute(gradeBeamEClass, GRADE_BEAM__TOP);
+		createEReference(gradeBeamEClass, GRADE_BEAM__MIX);
+		createEReference(gradeBeamEClass, GRADE_BEAM__REINFORCEMENT);
 
 		bondBeamEClass = createEClass(BOND_BEAM);
 		createEReference(bondBeamEClass, BOND_BEAM__WALLS);
@@ -1169,6 +1278,13 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		createEAttribute(bondBeamEClass, BOND_BEAM__DEPTH);
 		createEAttribute(bondBeamEClass, BOND_BEAM__BOTTOM);
 		createEReference(bondBeamEClass, BOND_BEAM__MIX);
+		createEReference(bondBeamEClass, BOND_BEAM__REINFORCEMENT);
+
+		reinforcementEClass = createEClass(REINFORCEMENT);
+		createEAttribute(reinforcementEClass, REINFORCEMENT__BAR);
+		createEAttribute(reinforcementEClass, REINFORCEMENT__LINES);
+		createEAttribute(reinforcementEClass, REINFORCEMENT__STOCK);
+		createEAttribute(reinforcementEClass, REINFORCEMENT__LAP);
 
 		finishEClass = createEClass(FINISH);
 		createEReference(finishEClass, FINISH__TYPE);
@@ -1271,6 +1387,7 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		initEReference(getWall_Openings(), this.getOpening(), null, "openings", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getWall_Pins(), this.getPin(), null, "pins", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getWall_Finishes(), this.getFinish(), null, "finishes", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWall_Element(), ecorePackage.getEString(), "element", null, 0, 1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(topPointEClass, TopPoint.class, "TopPoint", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getTopPoint_Offset(), theTypesPackage.getLength(), "offset", "0 mm", 0, 1, TopPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1300,6 +1417,8 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		initEAttribute(getGradeBeam_Width(), theTypesPackage.getLength(), "width", null, 0, 1, GradeBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGradeBeam_Depth(), theTypesPackage.getLength(), "depth", null, 0, 1, GradeBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGradeBeam_Top(), theTypesPackage.getLength(), "top", "0 mm", 0, 1, GradeBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGradeBeam_Mix(), theCataloguePackage.getMixDesign(), null, "mix", null, 0, 1, GradeBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGradeBeam_Reinforcement(), this.getReinforcement(), null, "reinforcement", null, 0, 1, GradeBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(bondBeamEClass, BondBeam.class, "BondBeam", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getBondBeam_Walls(), this.getWall(), null, "walls", null, 0, -1, BondBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1307,6 +1426,13 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		initEAttribute(getBondBeam_Depth(), theTypesPackage.getLength(), "depth", null, 0, 1, BondBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBondBeam_Bottom(), theTypesPackage.getLength(), "bottom", "0 mm", 0, 1, BondBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getBondBeam_Mix(), theCataloguePackage.getMixDesign(), null, "mix", null, 0, 1, BondBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBondBeam_Reinforcement(), this.getReinforcement(), null, "reinforcement", null, 0, 1, BondBeam.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(reinforcementEClass, Reinforcement.class, "Reinforcement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getReinforcement_Bar(), ecorePackage.getEString(), "bar", null, 0, 1, Reinforcement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReinforcement_Lines(), ecorePackage.getEInt(), "lines", "1", 0, 1, Reinforcement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReinforcement_Stock(), theTypesPackage.getLength(), "stock", null, 0, 1, Reinforcement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReinforcement_Lap(), theTypesPackage.getLength(), "lap", null, 0, 1, Reinforcement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(finishEClass, Finish.class, "Finish", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getFinish_Type(), theCataloguePackage.getFinishType(), null, "type", null, 0, 1, Finish.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -8,16 +8,21 @@ import org.coursewright.measure.Length;
 
 import org.coursewright.model.building.BuildingPackage;
 import org.coursewright.model.building.GradeBeam;
+import org.coursewright.model.building.Reinforcement;
 import org.coursewright.model.building.Wall;
+
+import org.coursewright.model.catalogue.MixDesign;
 
 import org.coursewright.model.types.TypesFactory;
 import org.coursewright.model.types.TypesPackage;
 
 import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
 
 import org.eclipse.emf.common.util.EList;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
@@ -38,6 +43,8 @@ import org.eclipse.emf.ecore.util.EObjectResolvingEList;
  *   <li>{@link org.coursewright.model.building.impl.GradeBeamImpl#getWidth <em>Width</em>}</li>
  *   <li>{@link org.coursewright.model.building.impl.GradeBeamImpl#getDepth <em>Depth</em>}</li>
  *   <li>{@link org.coursewright.model.building.impl.GradeBeamImpl#getTop <em>Top</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.GradeBeamImpl#getMix <em>Mix</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.GradeBeamImpl#getReinforcement <em>Reinforcement</em>}</li>
  * </ul>
  *
  * @generated
@@ -152,6 +159,26 @@ public class GradeBeamImpl extends MinimalEObjectImpl.Container implements Grade
 	 * @ordered
 	 */
 	protected Length top = TOP_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMix() <em>Mix</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMix()
+	 * @generated
+	 * @ordered
+	 */
+	protected MixDesign mix;
+
+	/**
+	 * The cached value of the '{@link #getReinforcement() <em>Reinforcement</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReinforcement()
+	 * @generated
+	 * @ordered
+	 */
+	protected Reinforcement reinforcement;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -306,6 +333,105 @@ public class GradeBeamImpl extends MinimalEObjectImpl.Container implements Grade
 	 * @generated
 	 */
 	@Override
+	public MixDesign getMix() {
+		if (mix != null && mix.eIsProxy()) {
+			InternalEObject oldMix = (InternalEObject)mix;
+			mix = (MixDesign)eResolveProxy(oldMix);
+			if (mix != oldMix) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, BuildingPackage.GRADE_BEAM__MIX, oldMix, mix));
+			}
+		}
+		return mix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public MixDesign basicGetMix() {
+		return mix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMix(MixDesign newMix) {
+		MixDesign oldMix = mix;
+		mix = newMix;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.GRADE_BEAM__MIX, oldMix, mix));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Reinforcement getReinforcement() {
+		return reinforcement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetReinforcement(Reinforcement newReinforcement, NotificationChain msgs) {
+		Reinforcement oldReinforcement = reinforcement;
+		reinforcement = newReinforcement;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, BuildingPackage.GRADE_BEAM__REINFORCEMENT, oldReinforcement, newReinforcement);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setReinforcement(Reinforcement newReinforcement) {
+		if (newReinforcement != reinforcement) {
+			NotificationChain msgs = null;
+			if (reinforcement != null)
+				msgs = ((InternalEObject)reinforcement).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - BuildingPackage.GRADE_BEAM__REINFORCEMENT, null, msgs);
+			if (newReinforcement != null)
+				msgs = ((InternalEObject)newReinforcement).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - BuildingPackage.GRADE_BEAM__REINFORCEMENT, null, msgs);
+			msgs = basicSetReinforcement(newReinforcement, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.GRADE_BEAM__REINFORCEMENT, newReinforcement, newReinforcement));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+		switch (featureID) {
+			case BuildingPackage.GRADE_BEAM__REINFORCEMENT:
+				return basicSetReinforcement(null, msgs);
+		}
+		return super.eInverseRemove(otherEnd, featureID, msgs);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case BuildingPackage.GRADE_BEAM__MARK:
@@ -320,6 +446,11 @@ public class GradeBeamImpl extends MinimalEObjectImpl.Container implements Grade
 				return getDepth();
 			case BuildingPackage.GRADE_BEAM__TOP:
 				return getTop();
+			case BuildingPackage.GRADE_BEAM__MIX:
+				if (resolve) return getMix();
+				return basicGetMix();
+			case BuildingPackage.GRADE_BEAM__REINFORCEMENT:
+				return getReinforcement();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -352,6 +483,12 @@ public class GradeBeamImpl extends MinimalEObjectImpl.Container implements Grade
 			case BuildingPackage.GRADE_BEAM__TOP:
 				setTop((Length)newValue);
 				return;
+			case BuildingPackage.GRADE_BEAM__MIX:
+				setMix((MixDesign)newValue);
+				return;
+			case BuildingPackage.GRADE_BEAM__REINFORCEMENT:
+				setReinforcement((Reinforcement)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -382,6 +519,12 @@ public class GradeBeamImpl extends MinimalEObjectImpl.Container implements Grade
 			case BuildingPackage.GRADE_BEAM__TOP:
 				setTop(TOP_EDEFAULT);
 				return;
+			case BuildingPackage.GRADE_BEAM__MIX:
+				setMix((MixDesign)null);
+				return;
+			case BuildingPackage.GRADE_BEAM__REINFORCEMENT:
+				setReinforcement((Reinforcement)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -406,6 +549,10 @@ public class GradeBeamImpl extends MinimalEObjectImpl.Container implements Grade
 				return DEPTH_EDEFAULT == null ? depth != null : !DEPTH_EDEFAULT.equals(depth);
 			case BuildingPackage.GRADE_BEAM__TOP:
 				return TOP_EDEFAULT == null ? top != null : !TOP_EDEFAULT.equals(top);
+			case BuildingPackage.GRADE_BEAM__MIX:
+				return mix != null;
+			case BuildingPackage.GRADE_BEAM__REINFORCEMENT:
+				return reinforcement != null;
 		}
 		return super.eIsSet(featureID);
 	}

@@ -57,6 +57,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.coursewright.model.building.impl.WallImpl#getOpenings <em>Openings</em>}</li>
  *   <li>{@link org.coursewright.model.building.impl.WallImpl#getPins <em>Pins</em>}</li>
  *   <li>{@link org.coursewright.model.building.impl.WallImpl#getFinishes <em>Finishes</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.WallImpl#getElement <em>Element</em>}</li>
  * </ul>
  *
  * @generated
@@ -301,6 +302,26 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 	 * @ordered
 	 */
 	protected EList<Finish> finishes;
+
+	/**
+	 * The default value of the '{@link #getElement() <em>Element</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getElement()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ELEMENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getElement() <em>Element</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getElement()
+	 * @generated
+	 * @ordered
+	 */
+	protected String element = ELEMENT_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -671,6 +692,29 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 	 * @generated
 	 */
 	@Override
+	public String getElement() {
+		return element;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setElement(String newElement) {
+		String oldElement = element;
+		element = newElement;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.WALL__ELEMENT, oldElement, element));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case BuildingPackage.WALL__TOP_PROFILE:
@@ -726,6 +770,8 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 				return getPins();
 			case BuildingPackage.WALL__FINISHES:
 				return getFinishes();
+			case BuildingPackage.WALL__ELEMENT:
+				return getElement();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -788,6 +834,9 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 				getFinishes().clear();
 				getFinishes().addAll((Collection<? extends Finish>)newValue);
 				return;
+			case BuildingPackage.WALL__ELEMENT:
+				setElement((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -845,6 +894,9 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 			case BuildingPackage.WALL__FINISHES:
 				getFinishes().clear();
 				return;
+			case BuildingPackage.WALL__ELEMENT:
+				setElement(ELEMENT_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -887,6 +939,8 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 				return pins != null && !pins.isEmpty();
 			case BuildingPackage.WALL__FINISHES:
 				return finishes != null && !finishes.isEmpty();
+			case BuildingPackage.WALL__ELEMENT:
+				return ELEMENT_EDEFAULT == null ? element != null : !ELEMENT_EDEFAULT.equals(element);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -919,6 +973,8 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 		result.append(base);
 		result.append(", height: ");
 		result.append(height);
+		result.append(", element: ");
+		result.append(element);
 		result.append(')');
 		return result.toString();
 	}

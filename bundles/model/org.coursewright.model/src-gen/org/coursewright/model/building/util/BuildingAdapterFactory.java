@@ -106,6 +106,10 @@ public class BuildingAdapterFactory extends AdapterFactoryImpl {
 				return createBondBeamAdapter();
 			}
 			@Override
+			public Adapter caseReinforcement(Reinforcement object) {
+				return createReinforcementAdapter();
+			}
+			@Override
 			public Adapter caseFinish(Finish object) {
 				return createFinishAdapter();
 			}
@@ -272,6 +276,20 @@ public class BuildingAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createBondBeamAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.coursewright.model.building.Reinforcement <em>Reinforcement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.coursewright.model.building.Reinforcement
+	 * @generated
+	 */
+	public Adapter createReinforcementAdapter() {
 		return null;
 	}
 

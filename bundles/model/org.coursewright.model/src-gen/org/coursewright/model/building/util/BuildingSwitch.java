@@ -127,6 +127,12 @@ public class BuildingSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case BuildingPackage.REINFORCEMENT: {
+				Reinforcement reinforcement = (Reinforcement)theEObject;
+				T result = caseReinforcement(reinforcement);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case BuildingPackage.FINISH: {
 				Finish finish = (Finish)theEObject;
 				T result = caseFinish(finish);
@@ -295,6 +301,21 @@ public class BuildingSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseBondBeam(BondBeam object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Reinforcement</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Reinforcement</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseReinforcement(Reinforcement object) {
 		return null;
 	}
 

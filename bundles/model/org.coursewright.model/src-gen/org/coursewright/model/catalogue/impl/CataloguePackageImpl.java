@@ -23,6 +23,10 @@ import org.coursewright.model.catalogue.PlantKind;
 import org.coursewright.model.catalogue.UnitSource;
 import org.coursewright.model.catalogue.UnitType;
 
+import org.coursewright.model.estimate.EstimatePackage;
+
+import org.coursewright.model.estimate.impl.EstimatePackageImpl;
+
 import org.coursewright.model.programme.ProgrammePackage;
 
 import org.coursewright.model.programme.impl.ProgrammePackageImpl;
@@ -213,6 +217,8 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		ProjectPackageImpl theProjectPackage = (ProjectPackageImpl)(registeredPackage instanceof ProjectPackageImpl ? registeredPackage : ProjectPackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(BuildingPackage.eNS_URI);
 		BuildingPackageImpl theBuildingPackage = (BuildingPackageImpl)(registeredPackage instanceof BuildingPackageImpl ? registeredPackage : BuildingPackage.eINSTANCE);
+		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(EstimatePackage.eNS_URI);
+		EstimatePackageImpl theEstimatePackage = (EstimatePackageImpl)(registeredPackage instanceof EstimatePackageImpl ? registeredPackage : EstimatePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(ProgrammePackage.eNS_URI);
 		ProgrammePackageImpl theProgrammePackage = (ProgrammePackageImpl)(registeredPackage instanceof ProgrammePackageImpl ? registeredPackage : ProgrammePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(SupplyPackage.eNS_URI);
@@ -227,6 +233,7 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		theTypesPackage.createPackageContents();
 		theProjectPackage.createPackageContents();
 		theBuildingPackage.createPackageContents();
+		theEstimatePackage.createPackageContents();
 		theProgrammePackage.createPackageContents();
 		theSupplyPackage.createPackageContents();
 		theRegisterPackage.createPackageContents();
@@ -237,6 +244,7 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		theTypesPackage.initializePackageContents();
 		theProjectPackage.initializePackageContents();
 		theBuildingPackage.initializePackageContents();
+		theEstimatePackage.initializePackageContents();
 		theProgrammePackage.initializePackageContents();
 		theSupplyPackage.initializePackageContents();
 		theRegisterPackage.initializePackageContents();
@@ -466,6 +474,26 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 	 * @generated
 	 */
 	@Override
+	public EAttribute getUnitType_BreakageShare() {
+		return (EAttribute)unitTypeEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getUnitType_Mix() {
+		return (EReference)unitTypeEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMixDesign() {
 		return mixDesignEClass;
 	}
@@ -518,6 +546,76 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 	@Override
 	public EReference getMixDesign_Parts() {
 		return (EReference)mixDesignEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixDesign_AirShare() {
+		return (EAttribute)mixDesignEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixDesign_LeastWaterShare() {
+		return (EAttribute)mixDesignEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixDesign_MostWaterShare() {
+		return (EAttribute)mixDesignEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixDesign_WasteShare() {
+		return (EAttribute)mixDesignEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixDesign_DryDensity() {
+		return (EAttribute)mixDesignEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixDesign_LooseShare() {
+		return (EAttribute)mixDesignEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMixDesign_SpoiledShare() {
+		return (EAttribute)mixDesignEClass.getEStructuralFeatures().get(11);
 	}
 
 	/**
@@ -608,6 +706,86 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 	@Override
 	public EAttribute getMaterial_WasteShare() {
 		return (EAttribute)materialEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterial_CompactedDensity() {
+		return (EAttribute)materialEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterial_ParticleDensity() {
+		return (EAttribute)materialEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterial_MoistureShare() {
+		return (EAttribute)materialEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterial_AbsorbedShare() {
+		return (EAttribute)materialEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterial_BulkingShare() {
+		return (EAttribute)materialEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterial_LargestParticle() {
+		return (EAttribute)materialEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterial_Binder() {
+		return (EAttribute)materialEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMaterial_DugOnSite() {
+		return (EAttribute)materialEClass.getEStructuralFeatures().get(12);
 	}
 
 	/**
@@ -846,6 +1024,26 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 	 * @generated
 	 */
 	@Override
+	public EAttribute getPlant_LostShare() {
+		return (EAttribute)plantEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlant_Capacity() {
+		return (EAttribute)plantEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getUnitSource() {
 		return unitSourceEEnum;
 	}
@@ -921,6 +1119,8 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		createEAttribute(unitTypeEClass, UNIT_TYPE__SOURCE);
 		createEAttribute(unitTypeEClass, UNIT_TYPE__DAYS_MOIST);
 		createEAttribute(unitTypeEClass, UNIT_TYPE__DAYS_DRYING);
+		createEAttribute(unitTypeEClass, UNIT_TYPE__BREAKAGE_SHARE);
+		createEReference(unitTypeEClass, UNIT_TYPE__MIX);
 
 		mixDesignEClass = createEClass(MIX_DESIGN);
 		createEAttribute(mixDesignEClass, MIX_DESIGN__BASIS);
@@ -928,6 +1128,13 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		createEAttribute(mixDesignEClass, MIX_DESIGN__WATER_SHARE);
 		createEAttribute(mixDesignEClass, MIX_DESIGN__STABILISER_SHARE);
 		createEReference(mixDesignEClass, MIX_DESIGN__PARTS);
+		createEAttribute(mixDesignEClass, MIX_DESIGN__AIR_SHARE);
+		createEAttribute(mixDesignEClass, MIX_DESIGN__LEAST_WATER_SHARE);
+		createEAttribute(mixDesignEClass, MIX_DESIGN__MOST_WATER_SHARE);
+		createEAttribute(mixDesignEClass, MIX_DESIGN__WASTE_SHARE);
+		createEAttribute(mixDesignEClass, MIX_DESIGN__DRY_DENSITY);
+		createEAttribute(mixDesignEClass, MIX_DESIGN__LOOSE_SHARE);
+		createEAttribute(mixDesignEClass, MIX_DESIGN__SPOILED_SHARE);
 
 		mixPartEClass = createEClass(MIX_PART);
 		createEReference(mixPartEClass, MIX_PART__MATERIAL);
@@ -939,6 +1146,14 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		createEAttribute(materialEClass, MATERIAL__DENSITY);
 		createEAttribute(materialEClass, MATERIAL__PACK);
 		createEAttribute(materialEClass, MATERIAL__WASTE_SHARE);
+		createEAttribute(materialEClass, MATERIAL__COMPACTED_DENSITY);
+		createEAttribute(materialEClass, MATERIAL__PARTICLE_DENSITY);
+		createEAttribute(materialEClass, MATERIAL__MOISTURE_SHARE);
+		createEAttribute(materialEClass, MATERIAL__ABSORBED_SHARE);
+		createEAttribute(materialEClass, MATERIAL__BULKING_SHARE);
+		createEAttribute(materialEClass, MATERIAL__LARGEST_PARTICLE);
+		createEAttribute(materialEClass, MATERIAL__BINDER);
+		createEAttribute(materialEClass, MATERIAL__DUG_ON_SITE);
 
 		coatingTypeEClass = createEClass(COATING_TYPE);
 		createEReference(coatingTypeEClass, COATING_TYPE__MATERIAL);
@@ -968,6 +1183,8 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		createEAttribute(plantEClass, PLANT__KIND);
 		createEAttribute(plantEClass, PLANT__OUTPUT);
 		createEAttribute(plantEClass, PLANT__RATE);
+		createEAttribute(plantEClass, PLANT__LOST_SHARE);
+		createEAttribute(plantEClass, PLANT__CAPACITY);
 
 		// Create enums
 		unitSourceEEnum = createEEnum(UNIT_SOURCE);
@@ -1039,6 +1256,8 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		initEAttribute(getUnitType_Source(), this.getUnitSource(), "source", null, 0, 1, UnitType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getUnitType_DaysMoist(), ecorePackage.getEInt(), "daysMoist", "0", 0, 1, UnitType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getUnitType_DaysDrying(), ecorePackage.getEInt(), "daysDrying", "0", 0, 1, UnitType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getUnitType_BreakageShare(), ecorePackage.getEBigDecimal(), "breakageShare", null, 0, 1, UnitType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getUnitType_Mix(), this.getMixDesign(), null, "mix", null, 0, 1, UnitType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(mixDesignEClass, MixDesign.class, "MixDesign", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMixDesign_Basis(), this.getMixBasis(), "basis", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1046,6 +1265,13 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		initEAttribute(getMixDesign_WaterShare(), ecorePackage.getEBigDecimal(), "waterShare", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMixDesign_StabiliserShare(), ecorePackage.getEBigDecimal(), "stabiliserShare", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getMixDesign_Parts(), this.getMixPart(), null, "parts", null, 0, -1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDesign_AirShare(), ecorePackage.getEBigDecimal(), "airShare", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDesign_LeastWaterShare(), ecorePackage.getEBigDecimal(), "leastWaterShare", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDesign_MostWaterShare(), ecorePackage.getEBigDecimal(), "mostWaterShare", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDesign_WasteShare(), ecorePackage.getEBigDecimal(), "wasteShare", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDesign_DryDensity(), ecorePackage.getEBigDecimal(), "dryDensity", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDesign_LooseShare(), ecorePackage.getEBigDecimal(), "looseShare", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMixDesign_SpoiledShare(), ecorePackage.getEBigDecimal(), "spoiledShare", null, 0, 1, MixDesign.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(mixPartEClass, MixPart.class, "MixPart", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getMixPart_Material(), this.getMaterial(), null, "material", null, 0, 1, MixPart.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1057,6 +1283,14 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		initEAttribute(getMaterial_Density(), ecorePackage.getEBigDecimal(), "density", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMaterial_Pack(), theTypesPackage.getQuantity(), "pack", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMaterial_WasteShare(), ecorePackage.getEBigDecimal(), "wasteShare", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterial_CompactedDensity(), ecorePackage.getEBigDecimal(), "compactedDensity", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterial_ParticleDensity(), ecorePackage.getEBigDecimal(), "particleDensity", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterial_MoistureShare(), ecorePackage.getEBigDecimal(), "moistureShare", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterial_AbsorbedShare(), ecorePackage.getEBigDecimal(), "absorbedShare", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterial_BulkingShare(), ecorePackage.getEBigDecimal(), "bulkingShare", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterial_LargestParticle(), theTypesPackage.getLength(), "largestParticle", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterial_Binder(), ecorePackage.getEBoolean(), "binder", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMaterial_DugOnSite(), ecorePackage.getEBoolean(), "dugOnSite", null, 0, 1, Material.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(coatingTypeEClass, CoatingType.class, "CoatingType", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getCoatingType_Material(), this.getMaterial(), null, "material", null, 0, 1, CoatingType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -1086,6 +1320,8 @@ public class CataloguePackageImpl extends EPackageImpl implements CataloguePacka
 		initEAttribute(getPlant_Kind(), this.getPlantKind(), "kind", null, 0, 1, Plant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPlant_Output(), theTypesPackage.getQuantity(), "output", null, 0, 1, Plant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPlant_Rate(), theTypesPackage.getMoney(), "rate", null, 0, 1, Plant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlant_LostShare(), ecorePackage.getEBigDecimal(), "lostShare", null, 0, 1, Plant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlant_Capacity(), theTypesPackage.getQuantity(), "capacity", null, 0, 1, Plant.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		// Initialize enums and add enum literals
 		initEEnum(unitSourceEEnum, UnitSource.class, "UnitSource");

@@ -4,6 +4,7 @@ package org.coursewright.model.catalogue.impl;
 
 import java.math.BigDecimal;
 
+import org.coursewright.measure.Length;
 import org.coursewright.measure.Quantity;
 
 import org.coursewright.model.catalogue.CataloguePackage;
@@ -31,6 +32,14 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
  *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getDensity <em>Density</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getPack <em>Pack</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getWasteShare <em>Waste Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getCompactedDensity <em>Compacted Density</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getParticleDensity <em>Particle Density</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getMoistureShare <em>Moisture Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getAbsorbedShare <em>Absorbed Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getBulkingShare <em>Bulking Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#getLargestParticle <em>Largest Particle</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#isBinder <em>Binder</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MaterialImpl#isDugOnSite <em>Dug On Site</em>}</li>
  * </ul>
  *
  * @generated
@@ -175,6 +184,166 @@ public class MaterialImpl extends MinimalEObjectImpl.Container implements Materi
 	 * @ordered
 	 */
 	protected BigDecimal wasteShare = WASTE_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCompactedDensity() <em>Compacted Density</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCompactedDensity()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal COMPACTED_DENSITY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCompactedDensity() <em>Compacted Density</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCompactedDensity()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal compactedDensity = COMPACTED_DENSITY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getParticleDensity() <em>Particle Density</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getParticleDensity()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal PARTICLE_DENSITY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getParticleDensity() <em>Particle Density</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getParticleDensity()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal particleDensity = PARTICLE_DENSITY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMoistureShare() <em>Moisture Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoistureShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal MOISTURE_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMoistureShare() <em>Moisture Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoistureShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal moistureShare = MOISTURE_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getAbsorbedShare() <em>Absorbed Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAbsorbedShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal ABSORBED_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getAbsorbedShare() <em>Absorbed Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAbsorbedShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal absorbedShare = ABSORBED_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBulkingShare() <em>Bulking Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBulkingShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal BULKING_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBulkingShare() <em>Bulking Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBulkingShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal bulkingShare = BULKING_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLargestParticle() <em>Largest Particle</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLargestParticle()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length LARGEST_PARTICLE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLargestParticle() <em>Largest Particle</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLargestParticle()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length largestParticle = LARGEST_PARTICLE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isBinder() <em>Binder</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isBinder()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean BINDER_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isBinder() <em>Binder</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isBinder()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean binder = BINDER_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isDugOnSite() <em>Dug On Site</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isDugOnSite()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean DUG_ON_SITE_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isDugOnSite() <em>Dug On Site</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isDugOnSite()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean dugOnSite = DUG_ON_SITE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -362,6 +531,190 @@ public class MaterialImpl extends MinimalEObjectImpl.Container implements Materi
 	 * @generated
 	 */
 	@Override
+	public BigDecimal getCompactedDensity() {
+		return compactedDensity;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCompactedDensity(BigDecimal newCompactedDensity) {
+		BigDecimal oldCompactedDensity = compactedDensity;
+		compactedDensity = newCompactedDensity;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MATERIAL__COMPACTED_DENSITY, oldCompactedDensity, compactedDensity));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getParticleDensity() {
+		return particleDensity;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setParticleDensity(BigDecimal newParticleDensity) {
+		BigDecimal oldParticleDensity = particleDensity;
+		particleDensity = newParticleDensity;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MATERIAL__PARTICLE_DENSITY, oldParticleDensity, particleDensity));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getMoistureShare() {
+		return moistureShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMoistureShare(BigDecimal newMoistureShare) {
+		BigDecimal oldMoistureShare = moistureShare;
+		moistureShare = newMoistureShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MATERIAL__MOISTURE_SHARE, oldMoistureShare, moistureShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getAbsorbedShare() {
+		return absorbedShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAbsorbedShare(BigDecimal newAbsorbedShare) {
+		BigDecimal oldAbsorbedShare = absorbedShare;
+		absorbedShare = newAbsorbedShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MATERIAL__ABSORBED_SHARE, oldAbsorbedShare, absorbedShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getBulkingShare() {
+		return bulkingShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBulkingShare(BigDecimal newBulkingShare) {
+		BigDecimal oldBulkingShare = bulkingShare;
+		bulkingShare = newBulkingShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MATERIAL__BULKING_SHARE, oldBulkingShare, bulkingShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getLargestParticle() {
+		return largestParticle;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLargestParticle(Length newLargestParticle) {
+		Length oldLargestParticle = largestParticle;
+		largestParticle = newLargestParticle;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MATERIAL__LARGEST_PARTICLE, oldLargestParticle, largestParticle));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isBinder() {
+		return binder;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBinder(boolean newBinder) {
+		boolean oldBinder = binder;
+		binder = newBinder;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MATERIAL__BINDER, oldBinder, binder));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isDugOnSite() {
+		return dugOnSite;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDugOnSite(boolean newDugOnSite) {
+		boolean oldDugOnSite = dugOnSite;
+		dugOnSite = newDugOnSite;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MATERIAL__DUG_ON_SITE, oldDugOnSite, dugOnSite));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case CataloguePackage.MATERIAL__MARK:
@@ -378,6 +731,22 @@ public class MaterialImpl extends MinimalEObjectImpl.Container implements Materi
 				return getPack();
 			case CataloguePackage.MATERIAL__WASTE_SHARE:
 				return getWasteShare();
+			case CataloguePackage.MATERIAL__COMPACTED_DENSITY:
+				return getCompactedDensity();
+			case CataloguePackage.MATERIAL__PARTICLE_DENSITY:
+				return getParticleDensity();
+			case CataloguePackage.MATERIAL__MOISTURE_SHARE:
+				return getMoistureShare();
+			case CataloguePackage.MATERIAL__ABSORBED_SHARE:
+				return getAbsorbedShare();
+			case CataloguePackage.MATERIAL__BULKING_SHARE:
+				return getBulkingShare();
+			case CataloguePackage.MATERIAL__LARGEST_PARTICLE:
+				return getLargestParticle();
+			case CataloguePackage.MATERIAL__BINDER:
+				return isBinder();
+			case CataloguePackage.MATERIAL__DUG_ON_SITE:
+				return isDugOnSite();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -410,6 +779,30 @@ public class MaterialImpl extends MinimalEObjectImpl.Container implements Materi
 				return;
 			case CataloguePackage.MATERIAL__WASTE_SHARE:
 				setWasteShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MATERIAL__COMPACTED_DENSITY:
+				setCompactedDensity((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MATERIAL__PARTICLE_DENSITY:
+				setParticleDensity((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MATERIAL__MOISTURE_SHARE:
+				setMoistureShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MATERIAL__ABSORBED_SHARE:
+				setAbsorbedShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MATERIAL__BULKING_SHARE:
+				setBulkingShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MATERIAL__LARGEST_PARTICLE:
+				setLargestParticle((Length)newValue);
+				return;
+			case CataloguePackage.MATERIAL__BINDER:
+				setBinder((Boolean)newValue);
+				return;
+			case CataloguePackage.MATERIAL__DUG_ON_SITE:
+				setDugOnSite((Boolean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -444,6 +837,30 @@ public class MaterialImpl extends MinimalEObjectImpl.Container implements Materi
 			case CataloguePackage.MATERIAL__WASTE_SHARE:
 				setWasteShare(WASTE_SHARE_EDEFAULT);
 				return;
+			case CataloguePackage.MATERIAL__COMPACTED_DENSITY:
+				setCompactedDensity(COMPACTED_DENSITY_EDEFAULT);
+				return;
+			case CataloguePackage.MATERIAL__PARTICLE_DENSITY:
+				setParticleDensity(PARTICLE_DENSITY_EDEFAULT);
+				return;
+			case CataloguePackage.MATERIAL__MOISTURE_SHARE:
+				setMoistureShare(MOISTURE_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.MATERIAL__ABSORBED_SHARE:
+				setAbsorbedShare(ABSORBED_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.MATERIAL__BULKING_SHARE:
+				setBulkingShare(BULKING_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.MATERIAL__LARGEST_PARTICLE:
+				setLargestParticle(LARGEST_PARTICLE_EDEFAULT);
+				return;
+			case CataloguePackage.MATERIAL__BINDER:
+				setBinder(BINDER_EDEFAULT);
+				return;
+			case CataloguePackage.MATERIAL__DUG_ON_SITE:
+				setDugOnSite(DUG_ON_SITE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -470,6 +887,22 @@ public class MaterialImpl extends MinimalEObjectImpl.Container implements Materi
 				return PACK_EDEFAULT == null ? pack != null : !PACK_EDEFAULT.equals(pack);
 			case CataloguePackage.MATERIAL__WASTE_SHARE:
 				return WASTE_SHARE_EDEFAULT == null ? wasteShare != null : !WASTE_SHARE_EDEFAULT.equals(wasteShare);
+			case CataloguePackage.MATERIAL__COMPACTED_DENSITY:
+				return COMPACTED_DENSITY_EDEFAULT == null ? compactedDensity != null : !COMPACTED_DENSITY_EDEFAULT.equals(compactedDensity);
+			case CataloguePackage.MATERIAL__PARTICLE_DENSITY:
+				return PARTICLE_DENSITY_EDEFAULT == null ? particleDensity != null : !PARTICLE_DENSITY_EDEFAULT.equals(particleDensity);
+			case CataloguePackage.MATERIAL__MOISTURE_SHARE:
+				return MOISTURE_SHARE_EDEFAULT == null ? moistureShare != null : !MOISTURE_SHARE_EDEFAULT.equals(moistureShare);
+			case CataloguePackage.MATERIAL__ABSORBED_SHARE:
+				return ABSORBED_SHARE_EDEFAULT == null ? absorbedShare != null : !ABSORBED_SHARE_EDEFAULT.equals(absorbedShare);
+			case CataloguePackage.MATERIAL__BULKING_SHARE:
+				return BULKING_SHARE_EDEFAULT == null ? bulkingShare != null : !BULKING_SHARE_EDEFAULT.equals(bulkingShare);
+			case CataloguePackage.MATERIAL__LARGEST_PARTICLE:
+				return LARGEST_PARTICLE_EDEFAULT == null ? largestParticle != null : !LARGEST_PARTICLE_EDEFAULT.equals(largestParticle);
+			case CataloguePackage.MATERIAL__BINDER:
+				return binder != BINDER_EDEFAULT;
+			case CataloguePackage.MATERIAL__DUG_ON_SITE:
+				return dugOnSite != DUG_ON_SITE_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -498,6 +931,22 @@ public class MaterialImpl extends MinimalEObjectImpl.Container implements Materi
 		result.append(pack);
 		result.append(", wasteShare: ");
 		result.append(wasteShare);
+		result.append(", compactedDensity: ");
+		result.append(compactedDensity);
+		result.append(", particleDensity: ");
+		result.append(particleDensity);
+		result.append(", moistureShare: ");
+		result.append(moistureShare);
+		result.append(", absorbedShare: ");
+		result.append(absorbedShare);
+		result.append(", bulkingShare: ");
+		result.append(bulkingShare);
+		result.append(", largestParticle: ");
+		result.append(largestParticle);
+		result.append(", binder: ");
+		result.append(binder);
+		result.append(", dugOnSite: ");
+		result.append(dugOnSite);
 		result.append(')');
 		return result.toString();
 	}

@@ -40,6 +40,13 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getWaterShare <em>Water Share</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getStabiliserShare <em>Stabiliser Share</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getParts <em>Parts</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getAirShare <em>Air Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getLeastWaterShare <em>Least Water Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getMostWaterShare <em>Most Water Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getWasteShare <em>Waste Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getDryDensity <em>Dry Density</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getLooseShare <em>Loose Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.MixDesignImpl#getSpoiledShare <em>Spoiled Share</em>}</li>
  * </ul>
  *
  * @generated
@@ -174,6 +181,146 @@ public class MixDesignImpl extends MinimalEObjectImpl.Container implements MixDe
 	 * @ordered
 	 */
 	protected EList<MixPart> parts;
+
+	/**
+	 * The default value of the '{@link #getAirShare() <em>Air Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAirShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal AIR_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getAirShare() <em>Air Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAirShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal airShare = AIR_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLeastWaterShare() <em>Least Water Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLeastWaterShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal LEAST_WATER_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLeastWaterShare() <em>Least Water Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLeastWaterShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal leastWaterShare = LEAST_WATER_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMostWaterShare() <em>Most Water Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMostWaterShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal MOST_WATER_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMostWaterShare() <em>Most Water Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMostWaterShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal mostWaterShare = MOST_WATER_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getWasteShare() <em>Waste Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWasteShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal WASTE_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getWasteShare() <em>Waste Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWasteShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal wasteShare = WASTE_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDryDensity() <em>Dry Density</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDryDensity()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal DRY_DENSITY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDryDensity() <em>Dry Density</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDryDensity()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal dryDensity = DRY_DENSITY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLooseShare() <em>Loose Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLooseShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal LOOSE_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLooseShare() <em>Loose Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLooseShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal looseShare = LOOSE_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSpoiledShare() <em>Spoiled Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSpoiledShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal SPOILED_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSpoiledShare() <em>Spoiled Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSpoiledShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal spoiledShare = SPOILED_SHARE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -351,6 +498,167 @@ public class MixDesignImpl extends MinimalEObjectImpl.Container implements MixDe
 	 * @generated
 	 */
 	@Override
+	public BigDecimal getAirShare() {
+		return airShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAirShare(BigDecimal newAirShare) {
+		BigDecimal oldAirShare = airShare;
+		airShare = newAirShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MIX_DESIGN__AIR_SHARE, oldAirShare, airShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getLeastWaterShare() {
+		return leastWaterShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLeastWaterShare(BigDecimal newLeastWaterShare) {
+		BigDecimal oldLeastWaterShare = leastWaterShare;
+		leastWaterShare = newLeastWaterShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MIX_DESIGN__LEAST_WATER_SHARE, oldLeastWaterShare, leastWaterShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getMostWaterShare() {
+		return mostWaterShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMostWaterShare(BigDecimal newMostWaterShare) {
+		BigDecimal oldMostWaterShare = mostWaterShare;
+		mostWaterShare = newMostWaterShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MIX_DESIGN__MOST_WATER_SHARE, oldMostWaterShare, mostWaterShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getWasteShare() {
+		return wasteShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setWasteShare(BigDecimal newWasteShare) {
+		BigDecimal oldWasteShare = wasteShare;
+		wasteShare = newWasteShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MIX_DESIGN__WASTE_SHARE, oldWasteShare, wasteShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getDryDensity() {
+		return dryDensity;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDryDensity(BigDecimal newDryDensity) {
+		BigDecimal oldDryDensity = dryDensity;
+		dryDensity = newDryDensity;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MIX_DESIGN__DRY_DENSITY, oldDryDensity, dryDensity));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getLooseShare() {
+		return looseShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLooseShare(BigDecimal newLooseShare) {
+		BigDecimal oldLooseShare = looseShare;
+		looseShare = newLooseShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MIX_DESIGN__LOOSE_SHARE, oldLooseShare, looseShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BigDecimal getSpoiledShare() {
+		return spoiledShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSpoiledShare(BigDecimal newSpoiledShare) {
+		BigDecimal oldSpoiledShare = spoiledShare;
+		spoiledShare = newSpoiledShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.MIX_DESIGN__SPOILED_SHARE, oldSpoiledShare, spoiledShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CataloguePackage.MIX_DESIGN__PARTS:
@@ -381,6 +689,20 @@ public class MixDesignImpl extends MinimalEObjectImpl.Container implements MixDe
 				return getStabiliserShare();
 			case CataloguePackage.MIX_DESIGN__PARTS:
 				return getParts();
+			case CataloguePackage.MIX_DESIGN__AIR_SHARE:
+				return getAirShare();
+			case CataloguePackage.MIX_DESIGN__LEAST_WATER_SHARE:
+				return getLeastWaterShare();
+			case CataloguePackage.MIX_DESIGN__MOST_WATER_SHARE:
+				return getMostWaterShare();
+			case CataloguePackage.MIX_DESIGN__WASTE_SHARE:
+				return getWasteShare();
+			case CataloguePackage.MIX_DESIGN__DRY_DENSITY:
+				return getDryDensity();
+			case CataloguePackage.MIX_DESIGN__LOOSE_SHARE:
+				return getLooseShare();
+			case CataloguePackage.MIX_DESIGN__SPOILED_SHARE:
+				return getSpoiledShare();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -416,6 +738,27 @@ public class MixDesignImpl extends MinimalEObjectImpl.Container implements MixDe
 				getParts().clear();
 				getParts().addAll((Collection<? extends MixPart>)newValue);
 				return;
+			case CataloguePackage.MIX_DESIGN__AIR_SHARE:
+				setAirShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MIX_DESIGN__LEAST_WATER_SHARE:
+				setLeastWaterShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MIX_DESIGN__MOST_WATER_SHARE:
+				setMostWaterShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MIX_DESIGN__WASTE_SHARE:
+				setWasteShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MIX_DESIGN__DRY_DENSITY:
+				setDryDensity((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MIX_DESIGN__LOOSE_SHARE:
+				setLooseShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.MIX_DESIGN__SPOILED_SHARE:
+				setSpoiledShare((BigDecimal)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -449,6 +792,27 @@ public class MixDesignImpl extends MinimalEObjectImpl.Container implements MixDe
 			case CataloguePackage.MIX_DESIGN__PARTS:
 				getParts().clear();
 				return;
+			case CataloguePackage.MIX_DESIGN__AIR_SHARE:
+				setAirShare(AIR_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.MIX_DESIGN__LEAST_WATER_SHARE:
+				setLeastWaterShare(LEAST_WATER_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.MIX_DESIGN__MOST_WATER_SHARE:
+				setMostWaterShare(MOST_WATER_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.MIX_DESIGN__WASTE_SHARE:
+				setWasteShare(WASTE_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.MIX_DESIGN__DRY_DENSITY:
+				setDryDensity(DRY_DENSITY_EDEFAULT);
+				return;
+			case CataloguePackage.MIX_DESIGN__LOOSE_SHARE:
+				setLooseShare(LOOSE_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.MIX_DESIGN__SPOILED_SHARE:
+				setSpoiledShare(SPOILED_SHARE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -475,6 +839,20 @@ public class MixDesignImpl extends MinimalEObjectImpl.Container implements MixDe
 				return STABILISER_SHARE_EDEFAULT == null ? stabiliserShare != null : !STABILISER_SHARE_EDEFAULT.equals(stabiliserShare);
 			case CataloguePackage.MIX_DESIGN__PARTS:
 				return parts != null && !parts.isEmpty();
+			case CataloguePackage.MIX_DESIGN__AIR_SHARE:
+				return AIR_SHARE_EDEFAULT == null ? airShare != null : !AIR_SHARE_EDEFAULT.equals(airShare);
+			case CataloguePackage.MIX_DESIGN__LEAST_WATER_SHARE:
+				return LEAST_WATER_SHARE_EDEFAULT == null ? leastWaterShare != null : !LEAST_WATER_SHARE_EDEFAULT.equals(leastWaterShare);
+			case CataloguePackage.MIX_DESIGN__MOST_WATER_SHARE:
+				return MOST_WATER_SHARE_EDEFAULT == null ? mostWaterShare != null : !MOST_WATER_SHARE_EDEFAULT.equals(mostWaterShare);
+			case CataloguePackage.MIX_DESIGN__WASTE_SHARE:
+				return WASTE_SHARE_EDEFAULT == null ? wasteShare != null : !WASTE_SHARE_EDEFAULT.equals(wasteShare);
+			case CataloguePackage.MIX_DESIGN__DRY_DENSITY:
+				return DRY_DENSITY_EDEFAULT == null ? dryDensity != null : !DRY_DENSITY_EDEFAULT.equals(dryDensity);
+			case CataloguePackage.MIX_DESIGN__LOOSE_SHARE:
+				return LOOSE_SHARE_EDEFAULT == null ? looseShare != null : !LOOSE_SHARE_EDEFAULT.equals(looseShare);
+			case CataloguePackage.MIX_DESIGN__SPOILED_SHARE:
+				return SPOILED_SHARE_EDEFAULT == null ? spoiledShare != null : !SPOILED_SHARE_EDEFAULT.equals(spoiledShare);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -501,6 +879,20 @@ public class MixDesignImpl extends MinimalEObjectImpl.Container implements MixDe
 		result.append(waterShare);
 		result.append(", stabiliserShare: ");
 		result.append(stabiliserShare);
+		result.append(", airShare: ");
+		result.append(airShare);
+		result.append(", leastWaterShare: ");
+		result.append(leastWaterShare);
+		result.append(", mostWaterShare: ");
+		result.append(mostWaterShare);
+		result.append(", wasteShare: ");
+		result.append(wasteShare);
+		result.append(", dryDensity: ");
+		result.append(dryDensity);
+		result.append(", looseShare: ");
+		result.append(looseShare);
+		result.append(", spoiledShare: ");
+		result.append(spoiledShare);
 		result.append(')');
 		return result.toString();
 	}

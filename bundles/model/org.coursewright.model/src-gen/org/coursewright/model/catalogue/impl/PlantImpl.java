@@ -2,6 +2,8 @@
  */
 package org.coursewright.model.catalogue.impl;
 
+import java.math.BigDecimal;
+
 import org.coursewright.measure.Money;
 import org.coursewright.measure.Quantity;
 
@@ -29,6 +31,8 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
  *   <li>{@link org.coursewright.model.catalogue.impl.PlantImpl#getKind <em>Kind</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.impl.PlantImpl#getOutput <em>Output</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.impl.PlantImpl#getRate <em>Rate</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.PlantImpl#getLostShare <em>Lost Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.PlantImpl#getCapacity <em>Capacity</em>}</li>
  * </ul>
  *
  * @generated
@@ -133,6 +137,46 @@ public class PlantImpl extends MinimalEObjectImpl.Container implements Plant {
 	 * @ordered
 	 */
 	protected Money rate = RATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLostShare() <em>Lost Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLostShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal LOST_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLostShare() <em>Lost Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLostShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal lostShare = LOST_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCapacity() <em>Capacity</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCapacity()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Quantity CAPACITY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCapacity() <em>Capacity</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCapacity()
+	 * @generated
+	 * @ordered
+	 */
+	protected Quantity capacity = CAPACITY_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -274,6 +318,52 @@ public class PlantImpl extends MinimalEObjectImpl.Container implements Plant {
 	 * @generated
 	 */
 	@Override
+	public BigDecimal getLostShare() {
+		return lostShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLostShare(BigDecimal newLostShare) {
+		BigDecimal oldLostShare = lostShare;
+		lostShare = newLostShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.PLANT__LOST_SHARE, oldLostShare, lostShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Quantity getCapacity() {
+		return capacity;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCapacity(Quantity newCapacity) {
+		Quantity oldCapacity = capacity;
+		capacity = newCapacity;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.PLANT__CAPACITY, oldCapacity, capacity));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case CataloguePackage.PLANT__MARK:
@@ -286,6 +376,10 @@ public class PlantImpl extends MinimalEObjectImpl.Container implements Plant {
 				return getOutput();
 			case CataloguePackage.PLANT__RATE:
 				return getRate();
+			case CataloguePackage.PLANT__LOST_SHARE:
+				return getLostShare();
+			case CataloguePackage.PLANT__CAPACITY:
+				return getCapacity();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -312,6 +406,12 @@ public class PlantImpl extends MinimalEObjectImpl.Container implements Plant {
 				return;
 			case CataloguePackage.PLANT__RATE:
 				setRate((Money)newValue);
+				return;
+			case CataloguePackage.PLANT__LOST_SHARE:
+				setLostShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.PLANT__CAPACITY:
+				setCapacity((Quantity)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -340,6 +440,12 @@ public class PlantImpl extends MinimalEObjectImpl.Container implements Plant {
 			case CataloguePackage.PLANT__RATE:
 				setRate(RATE_EDEFAULT);
 				return;
+			case CataloguePackage.PLANT__LOST_SHARE:
+				setLostShare(LOST_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.PLANT__CAPACITY:
+				setCapacity(CAPACITY_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -362,6 +468,10 @@ public class PlantImpl extends MinimalEObjectImpl.Container implements Plant {
 				return OUTPUT_EDEFAULT == null ? output != null : !OUTPUT_EDEFAULT.equals(output);
 			case CataloguePackage.PLANT__RATE:
 				return RATE_EDEFAULT == null ? rate != null : !RATE_EDEFAULT.equals(rate);
+			case CataloguePackage.PLANT__LOST_SHARE:
+				return LOST_SHARE_EDEFAULT == null ? lostShare != null : !LOST_SHARE_EDEFAULT.equals(lostShare);
+			case CataloguePackage.PLANT__CAPACITY:
+				return CAPACITY_EDEFAULT == null ? capacity != null : !CAPACITY_EDEFAULT.equals(capacity);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -386,6 +496,10 @@ public class PlantImpl extends MinimalEObjectImpl.Container implements Plant {
 		result.append(output);
 		result.append(", rate: ");
 		result.append(rate);
+		result.append(", lostShare: ");
+		result.append(lostShare);
+		result.append(", capacity: ");
+		result.append(capacity);
 		result.append(')');
 		return result.toString();
 	}

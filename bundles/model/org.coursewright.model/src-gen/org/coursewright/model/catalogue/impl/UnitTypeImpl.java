@@ -9,6 +9,7 @@ import java.util.Collection;
 import org.coursewright.measure.Length;
 
 import org.coursewright.model.catalogue.CataloguePackage;
+import org.coursewright.model.catalogue.MixDesign;
 import org.coursewright.model.catalogue.UnitSource;
 import org.coursewright.model.catalogue.UnitType;
 
@@ -17,6 +18,7 @@ import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.util.EList;
 
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
@@ -44,6 +46,8 @@ import org.eclipse.emf.ecore.util.EDataTypeUniqueEList;
  *   <li>{@link org.coursewright.model.catalogue.impl.UnitTypeImpl#getSource <em>Source</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.impl.UnitTypeImpl#getDaysMoist <em>Days Moist</em>}</li>
  *   <li>{@link org.coursewright.model.catalogue.impl.UnitTypeImpl#getDaysDrying <em>Days Drying</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.UnitTypeImpl#getBreakageShare <em>Breakage Share</em>}</li>
+ *   <li>{@link org.coursewright.model.catalogue.impl.UnitTypeImpl#getMix <em>Mix</em>}</li>
  * </ul>
  *
  * @generated
@@ -298,6 +302,36 @@ public class UnitTypeImpl extends MinimalEObjectImpl.Container implements UnitTy
 	 * @ordered
 	 */
 	protected int daysDrying = DAYS_DRYING_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBreakageShare() <em>Breakage Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBreakageShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final BigDecimal BREAKAGE_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBreakageShare() <em>Breakage Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBreakageShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected BigDecimal breakageShare = BREAKAGE_SHARE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMix() <em>Mix</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMix()
+	 * @generated
+	 * @ordered
+	 */
+	protected MixDesign mix;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -613,6 +647,69 @@ public class UnitTypeImpl extends MinimalEObjectImpl.Container implements UnitTy
 	 * @generated
 	 */
 	@Override
+	public BigDecimal getBreakageShare() {
+		return breakageShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBreakageShare(BigDecimal newBreakageShare) {
+		BigDecimal oldBreakageShare = breakageShare;
+		breakageShare = newBreakageShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.UNIT_TYPE__BREAKAGE_SHARE, oldBreakageShare, breakageShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MixDesign getMix() {
+		if (mix != null && mix.eIsProxy()) {
+			InternalEObject oldMix = (InternalEObject)mix;
+			mix = (MixDesign)eResolveProxy(oldMix);
+			if (mix != oldMix) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, CataloguePackage.UNIT_TYPE__MIX, oldMix, mix));
+			}
+		}
+		return mix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public MixDesign basicGetMix() {
+		return mix;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMix(MixDesign newMix) {
+		MixDesign oldMix = mix;
+		mix = newMix;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CataloguePackage.UNIT_TYPE__MIX, oldMix, mix));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case CataloguePackage.UNIT_TYPE__MARK:
@@ -641,6 +738,11 @@ public class UnitTypeImpl extends MinimalEObjectImpl.Container implements UnitTy
 				return getDaysMoist();
 			case CataloguePackage.UNIT_TYPE__DAYS_DRYING:
 				return getDaysDrying();
+			case CataloguePackage.UNIT_TYPE__BREAKAGE_SHARE:
+				return getBreakageShare();
+			case CataloguePackage.UNIT_TYPE__MIX:
+				if (resolve) return getMix();
+				return basicGetMix();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -694,6 +796,12 @@ public class UnitTypeImpl extends MinimalEObjectImpl.Container implements UnitTy
 			case CataloguePackage.UNIT_TYPE__DAYS_DRYING:
 				setDaysDrying((Integer)newValue);
 				return;
+			case CataloguePackage.UNIT_TYPE__BREAKAGE_SHARE:
+				setBreakageShare((BigDecimal)newValue);
+				return;
+			case CataloguePackage.UNIT_TYPE__MIX:
+				setMix((MixDesign)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -745,6 +853,12 @@ public class UnitTypeImpl extends MinimalEObjectImpl.Container implements UnitTy
 			case CataloguePackage.UNIT_TYPE__DAYS_DRYING:
 				setDaysDrying(DAYS_DRYING_EDEFAULT);
 				return;
+			case CataloguePackage.UNIT_TYPE__BREAKAGE_SHARE:
+				setBreakageShare(BREAKAGE_SHARE_EDEFAULT);
+				return;
+			case CataloguePackage.UNIT_TYPE__MIX:
+				setMix((MixDesign)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -783,6 +897,10 @@ public class UnitTypeImpl extends MinimalEObjectImpl.Container implements UnitTy
 				return daysMoist != DAYS_MOIST_EDEFAULT;
 			case CataloguePackage.UNIT_TYPE__DAYS_DRYING:
 				return daysDrying != DAYS_DRYING_EDEFAULT;
+			case CataloguePackage.UNIT_TYPE__BREAKAGE_SHARE:
+				return BREAKAGE_SHARE_EDEFAULT == null ? breakageShare != null : !BREAKAGE_SHARE_EDEFAULT.equals(breakageShare);
+			case CataloguePackage.UNIT_TYPE__MIX:
+				return mix != null;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -823,6 +941,8 @@ public class UnitTypeImpl extends MinimalEObjectImpl.Container implements UnitTy
 		result.append(daysMoist);
 		result.append(", daysDrying: ");
 		result.append(daysDrying);
+		result.append(", breakageShare: ");
+		result.append(breakageShare);
 		result.append(')');
 		return result.toString();
 	}

@@ -10,6 +10,10 @@ import org.coursewright.model.catalogue.CataloguePackage;
 
 import org.coursewright.model.catalogue.impl.CataloguePackageImpl;
 
+import org.coursewright.model.estimate.EstimatePackage;
+
+import org.coursewright.model.estimate.impl.EstimatePackageImpl;
+
 import org.coursewright.model.programme.Activity;
 import org.coursewright.model.programme.Agreed;
 import org.coursewright.model.programme.LagKind;
@@ -167,6 +171,8 @@ public class ProgrammePackageImpl extends EPackageImpl implements ProgrammePacka
 		CataloguePackageImpl theCataloguePackage = (CataloguePackageImpl)(registeredPackage instanceof CataloguePackageImpl ? registeredPackage : CataloguePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(BuildingPackage.eNS_URI);
 		BuildingPackageImpl theBuildingPackage = (BuildingPackageImpl)(registeredPackage instanceof BuildingPackageImpl ? registeredPackage : BuildingPackage.eINSTANCE);
+		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(EstimatePackage.eNS_URI);
+		EstimatePackageImpl theEstimatePackage = (EstimatePackageImpl)(registeredPackage instanceof EstimatePackageImpl ? registeredPackage : EstimatePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(SupplyPackage.eNS_URI);
 		SupplyPackageImpl theSupplyPackage = (SupplyPackageImpl)(registeredPackage instanceof SupplyPackageImpl ? registeredPackage : SupplyPackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(RegisterPackage.eNS_URI);
@@ -180,6 +186,7 @@ public class ProgrammePackageImpl extends EPackageImpl implements ProgrammePacka
 		theProjectPackage.createPackageContents();
 		theCataloguePackage.createPackageContents();
 		theBuildingPackage.createPackageContents();
+		theEstimatePackage.createPackageContents();
 		theSupplyPackage.createPackageContents();
 		theRegisterPackage.createPackageContents();
 		theProposalPackage.createPackageContents();
@@ -190,6 +197,7 @@ public class ProgrammePackageImpl extends EPackageImpl implements ProgrammePacka
 		theProjectPackage.initializePackageContents();
 		theCataloguePackage.initializePackageContents();
 		theBuildingPackage.initializePackageContents();
+		theEstimatePackage.initializePackageContents();
 		theSupplyPackage.initializePackageContents();
 		theRegisterPackage.initializePackageContents();
 		theProposalPackage.initializePackageContents();

@@ -11,6 +11,8 @@ import org.coursewright.model.building.Building;
 
 import org.coursewright.model.catalogue.Catalogue;
 
+import org.coursewright.model.estimate.Estimate;
+
 import org.coursewright.model.programme.Programme;
 
 import org.coursewright.model.project.Project;
@@ -57,6 +59,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.coursewright.model.project.impl.ProjectImpl#getCatalogue <em>Catalogue</em>}</li>
  *   <li>{@link org.coursewright.model.project.impl.ProjectImpl#getBondRule <em>Bond Rule</em>}</li>
  *   <li>{@link org.coursewright.model.project.impl.ProjectImpl#getBuilding <em>Building</em>}</li>
+ *   <li>{@link org.coursewright.model.project.impl.ProjectImpl#getEstimate <em>Estimate</em>}</li>
  *   <li>{@link org.coursewright.model.project.impl.ProjectImpl#getProgramme <em>Programme</em>}</li>
  *   <li>{@link org.coursewright.model.project.impl.ProjectImpl#getSupply <em>Supply</em>}</li>
  *   <li>{@link org.coursewright.model.project.impl.ProjectImpl#getRegister <em>Register</em>}</li>
@@ -205,6 +208,16 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 	 * @ordered
 	 */
 	protected Building building;
+
+	/**
+	 * The cached value of the '{@link #getEstimate() <em>Estimate</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEstimate()
+	 * @generated
+	 * @ordered
+	 */
+	protected Estimate estimate;
 
 	/**
 	 * The cached value of the '{@link #getProgramme() <em>Programme</em>}' containment reference.
@@ -566,6 +579,51 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 	 * @generated
 	 */
 	@Override
+	public Estimate getEstimate() {
+		return estimate;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetEstimate(Estimate newEstimate, NotificationChain msgs) {
+		Estimate oldEstimate = estimate;
+		estimate = newEstimate;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, ProjectPackage.PROJECT__ESTIMATE, oldEstimate, newEstimate);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEstimate(Estimate newEstimate) {
+		if (newEstimate != estimate) {
+			NotificationChain msgs = null;
+			if (estimate != null)
+				msgs = ((InternalEObject)estimate).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - ProjectPackage.PROJECT__ESTIMATE, null, msgs);
+			if (newEstimate != null)
+				msgs = ((InternalEObject)newEstimate).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - ProjectPackage.PROJECT__ESTIMATE, null, msgs);
+			msgs = basicSetEstimate(newEstimate, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, ProjectPackage.PROJECT__ESTIMATE, newEstimate, newEstimate));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Programme getProgramme() {
 		return programme;
 	}
@@ -724,6 +782,8 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 				return basicSetBondRule(null, msgs);
 			case ProjectPackage.PROJECT__BUILDING:
 				return basicSetBuilding(null, msgs);
+			case ProjectPackage.PROJECT__ESTIMATE:
+				return basicSetEstimate(null, msgs);
 			case ProjectPackage.PROJECT__PROGRAMME:
 				return basicSetProgramme(null, msgs);
 			case ProjectPackage.PROJECT__SUPPLY:
@@ -762,6 +822,8 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 				return getBondRule();
 			case ProjectPackage.PROJECT__BUILDING:
 				return getBuilding();
+			case ProjectPackage.PROJECT__ESTIMATE:
+				return getEstimate();
 			case ProjectPackage.PROJECT__PROGRAMME:
 				return getProgramme();
 			case ProjectPackage.PROJECT__SUPPLY:
@@ -809,6 +871,9 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 				return;
 			case ProjectPackage.PROJECT__BUILDING:
 				setBuilding((Building)newValue);
+				return;
+			case ProjectPackage.PROJECT__ESTIMATE:
+				setEstimate((Estimate)newValue);
 				return;
 			case ProjectPackage.PROJECT__PROGRAMME:
 				setProgramme((Programme)newValue);
@@ -862,6 +927,9 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 			case ProjectPackage.PROJECT__BUILDING:
 				setBuilding((Building)null);
 				return;
+			case ProjectPackage.PROJECT__ESTIMATE:
+				setEstimate((Estimate)null);
+				return;
 			case ProjectPackage.PROJECT__PROGRAMME:
 				setProgramme((Programme)null);
 				return;
@@ -904,6 +972,8 @@ public class ProjectImpl extends MinimalEObjectImpl.Container implements Project
 				return bondRule != null;
 			case ProjectPackage.PROJECT__BUILDING:
 				return building != null;
+			case ProjectPackage.PROJECT__ESTIMATE:
+				return estimate != null;
 			case ProjectPackage.PROJECT__PROGRAMME:
 				return programme != null;
 			case ProjectPackage.PROJECT__SUPPLY:

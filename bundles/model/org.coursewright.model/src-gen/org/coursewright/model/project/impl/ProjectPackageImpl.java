@@ -10,6 +10,10 @@ import org.coursewright.model.catalogue.CataloguePackage;
 
 import org.coursewright.model.catalogue.impl.CataloguePackageImpl;
 
+import org.coursewright.model.estimate.EstimatePackage;
+
+import org.coursewright.model.estimate.impl.EstimatePackageImpl;
+
 import org.coursewright.model.programme.ProgrammePackage;
 
 import org.coursewright.model.programme.impl.ProgrammePackageImpl;
@@ -124,6 +128,8 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		CataloguePackageImpl theCataloguePackage = (CataloguePackageImpl)(registeredPackage instanceof CataloguePackageImpl ? registeredPackage : CataloguePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(BuildingPackage.eNS_URI);
 		BuildingPackageImpl theBuildingPackage = (BuildingPackageImpl)(registeredPackage instanceof BuildingPackageImpl ? registeredPackage : BuildingPackage.eINSTANCE);
+		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(EstimatePackage.eNS_URI);
+		EstimatePackageImpl theEstimatePackage = (EstimatePackageImpl)(registeredPackage instanceof EstimatePackageImpl ? registeredPackage : EstimatePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(ProgrammePackage.eNS_URI);
 		ProgrammePackageImpl theProgrammePackage = (ProgrammePackageImpl)(registeredPackage instanceof ProgrammePackageImpl ? registeredPackage : ProgrammePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(SupplyPackage.eNS_URI);
@@ -138,6 +144,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		theTypesPackage.createPackageContents();
 		theCataloguePackage.createPackageContents();
 		theBuildingPackage.createPackageContents();
+		theEstimatePackage.createPackageContents();
 		theProgrammePackage.createPackageContents();
 		theSupplyPackage.createPackageContents();
 		theRegisterPackage.createPackageContents();
@@ -148,6 +155,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		theTypesPackage.initializePackageContents();
 		theCataloguePackage.initializePackageContents();
 		theBuildingPackage.initializePackageContents();
+		theEstimatePackage.initializePackageContents();
 		theProgrammePackage.initializePackageContents();
 		theSupplyPackage.initializePackageContents();
 		theRegisterPackage.initializePackageContents();
@@ -297,7 +305,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Programme() {
+	public EReference getProject_Estimate() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(9);
 	}
 
@@ -307,7 +315,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Supply() {
+	public EReference getProject_Programme() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(10);
 	}
 
@@ -317,7 +325,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Register() {
+	public EReference getProject_Supply() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(11);
 	}
 
@@ -327,8 +335,18 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 	 * @generated
 	 */
 	@Override
-	public EReference getProject_Proposals() {
+	public EReference getProject_Register() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Proposals() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(13);
 	}
 
 	/**
@@ -454,6 +472,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		createEReference(projectEClass, PROJECT__CATALOGUE);
 		createEReference(projectEClass, PROJECT__BOND_RULE);
 		createEReference(projectEClass, PROJECT__BUILDING);
+		createEReference(projectEClass, PROJECT__ESTIMATE);
 		createEReference(projectEClass, PROJECT__PROGRAMME);
 		createEReference(projectEClass, PROJECT__SUPPLY);
 		createEReference(projectEClass, PROJECT__REGISTER);
@@ -496,6 +515,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		TypesPackage theTypesPackage = (TypesPackage)EPackage.Registry.INSTANCE.getEPackage(TypesPackage.eNS_URI);
 		CataloguePackage theCataloguePackage = (CataloguePackage)EPackage.Registry.INSTANCE.getEPackage(CataloguePackage.eNS_URI);
 		BuildingPackage theBuildingPackage = (BuildingPackage)EPackage.Registry.INSTANCE.getEPackage(BuildingPackage.eNS_URI);
+		EstimatePackage theEstimatePackage = (EstimatePackage)EPackage.Registry.INSTANCE.getEPackage(EstimatePackage.eNS_URI);
 		ProgrammePackage theProgrammePackage = (ProgrammePackage)EPackage.Registry.INSTANCE.getEPackage(ProgrammePackage.eNS_URI);
 		SupplyPackage theSupplyPackage = (SupplyPackage)EPackage.Registry.INSTANCE.getEPackage(SupplyPackage.eNS_URI);
 		RegisterPackage theRegisterPackage = (RegisterPackage)EPackage.Registry.INSTANCE.getEPackage(RegisterPackage.eNS_URI);
@@ -522,6 +542,7 @@ public class ProjectPackageImpl extends EPackageImpl implements ProjectPackage {
 		initEReference(getProject_Catalogue(), theCataloguePackage.getCatalogue(), null, "catalogue", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_BondRule(), theBuildingPackage.getBondRule(), null, "bondRule", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_Building(), theBuildingPackage.getBuilding(), null, "building", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Estimate(), theEstimatePackage.getEstimate(), null, "estimate", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_Programme(), theProgrammePackage.getProgramme(), null, "programme", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_Supply(), theSupplyPackage.getSupply(), null, "supply", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_Register(), theRegisterPackage.getRegister(), null, "register", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

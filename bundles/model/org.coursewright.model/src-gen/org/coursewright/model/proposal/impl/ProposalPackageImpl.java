@@ -10,6 +10,10 @@ import org.coursewright.model.catalogue.CataloguePackage;
 
 import org.coursewright.model.catalogue.impl.CataloguePackageImpl;
 
+import org.coursewright.model.estimate.EstimatePackage;
+
+import org.coursewright.model.estimate.impl.EstimatePackageImpl;
+
 import org.coursewright.model.programme.ProgrammePackage;
 
 import org.coursewright.model.programme.impl.ProgrammePackageImpl;
@@ -127,6 +131,8 @@ public class ProposalPackageImpl extends EPackageImpl implements ProposalPackage
 		CataloguePackageImpl theCataloguePackage = (CataloguePackageImpl)(registeredPackage instanceof CataloguePackageImpl ? registeredPackage : CataloguePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(BuildingPackage.eNS_URI);
 		BuildingPackageImpl theBuildingPackage = (BuildingPackageImpl)(registeredPackage instanceof BuildingPackageImpl ? registeredPackage : BuildingPackage.eINSTANCE);
+		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(EstimatePackage.eNS_URI);
+		EstimatePackageImpl theEstimatePackage = (EstimatePackageImpl)(registeredPackage instanceof EstimatePackageImpl ? registeredPackage : EstimatePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(ProgrammePackage.eNS_URI);
 		ProgrammePackageImpl theProgrammePackage = (ProgrammePackageImpl)(registeredPackage instanceof ProgrammePackageImpl ? registeredPackage : ProgrammePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(SupplyPackage.eNS_URI);
@@ -140,6 +146,7 @@ public class ProposalPackageImpl extends EPackageImpl implements ProposalPackage
 		theProjectPackage.createPackageContents();
 		theCataloguePackage.createPackageContents();
 		theBuildingPackage.createPackageContents();
+		theEstimatePackage.createPackageContents();
 		theProgrammePackage.createPackageContents();
 		theSupplyPackage.createPackageContents();
 		theRegisterPackage.createPackageContents();
@@ -150,6 +157,7 @@ public class ProposalPackageImpl extends EPackageImpl implements ProposalPackage
 		theProjectPackage.initializePackageContents();
 		theCataloguePackage.initializePackageContents();
 		theBuildingPackage.initializePackageContents();
+		theEstimatePackage.initializePackageContents();
 		theProgrammePackage.initializePackageContents();
 		theSupplyPackage.initializePackageContents();
 		theRegisterPackage.initializePackageContents();

@@ -10,6 +10,10 @@ import org.coursewright.model.catalogue.CataloguePackage;
 
 import org.coursewright.model.catalogue.impl.CataloguePackageImpl;
 
+import org.coursewright.model.estimate.EstimatePackage;
+
+import org.coursewright.model.estimate.impl.EstimatePackageImpl;
+
 import org.coursewright.model.programme.ProgrammePackage;
 
 import org.coursewright.model.programme.impl.ProgrammePackageImpl;
@@ -150,6 +154,8 @@ public class RegisterPackageImpl extends EPackageImpl implements RegisterPackage
 		CataloguePackageImpl theCataloguePackage = (CataloguePackageImpl)(registeredPackage instanceof CataloguePackageImpl ? registeredPackage : CataloguePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(BuildingPackage.eNS_URI);
 		BuildingPackageImpl theBuildingPackage = (BuildingPackageImpl)(registeredPackage instanceof BuildingPackageImpl ? registeredPackage : BuildingPackage.eINSTANCE);
+		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(EstimatePackage.eNS_URI);
+		EstimatePackageImpl theEstimatePackage = (EstimatePackageImpl)(registeredPackage instanceof EstimatePackageImpl ? registeredPackage : EstimatePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(ProgrammePackage.eNS_URI);
 		ProgrammePackageImpl theProgrammePackage = (ProgrammePackageImpl)(registeredPackage instanceof ProgrammePackageImpl ? registeredPackage : ProgrammePackage.eINSTANCE);
 		registeredPackage = EPackage.Registry.INSTANCE.getEPackage(SupplyPackage.eNS_URI);
@@ -163,6 +169,7 @@ public class RegisterPackageImpl extends EPackageImpl implements RegisterPackage
 		theProjectPackage.createPackageContents();
 		theCataloguePackage.createPackageContents();
 		theBuildingPackage.createPackageContents();
+		theEstimatePackage.createPackageContents();
 		theProgrammePackage.createPackageContents();
 		theSupplyPackage.createPackageContents();
 		theProposalPackage.createPackageContents();
@@ -173,6 +180,7 @@ public class RegisterPackageImpl extends EPackageImpl implements RegisterPackage
 		theProjectPackage.initializePackageContents();
 		theCataloguePackage.initializePackageContents();
 		theBuildingPackage.initializePackageContents();
+		theEstimatePackage.initializePackageContents();
 		theProgrammePackage.initializePackageContents();
 		theSupplyPackage.initializePackageContents();
 		theProposalPackage.initializePackageContents();
