@@ -15,7 +15,7 @@ public final class FindingText {
 
     /** @return one line: how grave, which element, what is wrong and what to do, and the finding's code */
     public static String line(Finding finding) {
-        return "%s: %s: %s [%s]".formatted(finding.severity().word(), finding.element(), finding.message(),
+        return "%s: %s: %s [%s]".formatted(finding.severity().word(), finding.element().name(), finding.message(),
                 finding.code());
     }
 
@@ -37,7 +37,7 @@ public final class FindingText {
         json.array("findings", findings, finding -> json.object(() -> {
             json.member("severity", finding.severity().word());
             json.member("code", finding.code());
-            json.member("element", finding.element());
+            json.member("element", finding.element().name());
             json.member("message", finding.message());
         }));
     }

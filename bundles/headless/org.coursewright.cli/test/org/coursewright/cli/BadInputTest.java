@@ -34,7 +34,7 @@ class BadInputTest {
     @CsvSource(delimiter = '|', textBlock = """
             W6,5,5,5,5,14x10x4,,0,90,1      | walls.csv, line 7, column to_x: The wall begins and ends at the same point
             W5,0,50,20',50,14x10x4,,0,90,1  | walls.csv, line 7, column mark: "W5" is already the mark of line 6.
-            W6,5',3',15',3',14x10x4,,0,90,1 | walls.csv, line 7: Wall W6 crosses wall W5
+            W6,5',3',15',3',14x10x4,,0,90,1 | walls.csv, line 7: walls W5 and W6: They cross at
             W6,../../x,0,1,0,14x10x4,,,90,1 | walls.csv, line 7, column from_x: "../../x" is not a length
             """)
     void badWallStopsNew(String row, String message) throws IOException {
@@ -44,8 +44,8 @@ class BadInputTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            D3,W1,door,6',36,0,81,none,,  | openings.csv, line 5, column offset: Opening D3 overlaps opening D1 (line 2)
-            D3,W1,door,19',36,0,81,none,, | openings.csv, line 5, column offset: Opening D3 ends 22'-0" along wall W1
+            D3,W1,door,6',36,0,81,none,,  | openings.csv, line 5, column offset: opening D3 in wall W1: It overlaps opening D1.
+            D3,W1,door,19',36,0,81,none,, | openings.csv, line 5, column offset: opening D3 in wall W1: It reaches from 19'-0" to 22'-0"
             d1,W1,door,12',36,0,81,none,, | openings.csv, line 5, column mark: "d1" is already the mark of line 2.
             """)
     void badOpeningStopsNew(String row, String message) throws IOException {

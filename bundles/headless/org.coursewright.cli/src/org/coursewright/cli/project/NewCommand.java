@@ -8,7 +8,6 @@ import org.coursewright.cli.Command;
 import org.coursewright.cli.Console;
 import org.coursewright.cli.ExitStatus;
 import org.coursewright.cli.FormatOption;
-import org.coursewright.core.session.ElementIds;
 import org.coursewright.core.session.ProjectFileException;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.exchange.remark.Remark;
@@ -72,7 +71,6 @@ final class NewCommand implements Command {
                 .read(new ScheduleFiles(walls, openings, Optional.ofNullable(units)));
         console.messages(outcome.warnings().stream().map(warning -> "warning: " + warning).toList());
         if (outcome instanceof ImportOutcome.Imported imported) {
-            ElementIds.seed(imported.project());
             ProjectSession.replace(imported.project(), target.file());
             NewReport report = new NewReport(target.file(), new Contents(imported.project()));
             console.result(format.isJson() ? report.json() : report.text());

@@ -1,6 +1,7 @@
 package org.coursewright.core.bond;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.coursewright.bond.Meeting;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallFace;
 import org.coursewright.core.display.ProjectFormat;
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.geometry.CentreLine;
 import org.coursewright.core.geometry.Crossing;
@@ -37,6 +39,7 @@ public final class BondTranslator {
     private final LengthFormat format;
     private final Findings findings = new Findings();
     private final List<WallFace> faces = new ArrayList<>();
+    private final Map<String, ElementReference> references = new HashMap<>();
     private final List<Meeting> meetings = new ArrayList<>();
     private final Set<String> marks = new HashSet<>();
     private long units;
@@ -57,7 +60,8 @@ public final class BondTranslator {
         BondTranslator translator = new BondTranslator(project);
         translator.building().ifPresent(building -> building.getStoreys().forEach(translator::read));
         SoundRequest sound = new SoundRequest(translator.faces, translator.meetings);
-        return new Translation(sound.request(), translator.findings.gravestFirst());
+        return new Translation(sound.request(), translator.references,
+                translator.findings.gravestFirst());
     }
 
     private Optional<Building> building() {
@@ -68,7 +72,7 @@ public final class BondTranslator {
         Map<String, WallPlan> plans = plans(storey);
         Set<String> sound = new HashSet<>();
         plans.values().stream().filter(this::isSound).map(WallPlan::mark).forEach(sound::add);
-        plans.values().stream().filter(plan -> sound.contains(plan.mark())).map(this::face).forEach(faces::add);
+        plans.values().stream().filter(plan -> sound.contains(plan.mark())).forEach(this::add);
     }
 
     private Map<String, WallPlan> plans(Storey storey) {
@@ -82,7 +86,7 @@ public final class BondTranslator {
             }
         }
         WallNetwork network = WallNetwork.of(walls.values().stream().map(wall -> centreLine(wall, bodies)).toList());
-        new NetworkFindings(format, findings).tell(network);
+        new NetworkFindings(format, findings, walls).tell(network);
         network.leftOut().forEach(wall -> walls.remove(wall.mark()));
         if (leaveOutOverlapping(network, walls)) {
             network = WallNetwork.of(walls.values().stream().map(wall -> centreLine(wall, bodies)).toList());
@@ -128,7 +132,12 @@ public final class BondTranslator {
             return false;
         }
         units += soundness.units();
-        return new OpeningValidity(format, findings).areSound(plan.wall(), plan.length(), plan.top().highest());
+        return new OpeningValidity(format, findings).areSound(plan.wall(), plan.length(), plan.top()::lowestBetween);
+    }
+
+    private void add(WallPlan plan) {
+        faces.add(face(plan));
+        references.put(plan.mark(), ElementNames.of(plan.wall()));
     }
 
     private WallFace face(WallPlan plan) {

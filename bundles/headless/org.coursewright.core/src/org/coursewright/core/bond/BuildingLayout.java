@@ -6,6 +6,7 @@ import org.coursewright.bond.BondResult;
 import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.UnfillableRun;
 import org.coursewright.bond.WallLayout;
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
@@ -44,17 +45,17 @@ public final class BuildingLayout {
         BondResult result = solver.solve(translation.request(), progress);
         Findings findings = new Findings();
         findings.addAll(translation.findings());
-        result.walls().forEach(wall -> tell(wall, findings));
+        result.walls().forEach(wall -> tell(wall, translation.references().get(wall.mark()), findings));
         return new LayoutOutcome(translation.request(), result, UnitCount.of(result.walls().stream()),
                 findings.gravestFirst());
     }
 
-    private static void tell(WallLayout wall, Findings findings) {
+    private static void tell(WallLayout wall, ElementReference element, Findings findings) {
         for (UnfillableRun run : wall.unfillable()) {
-            findings.error("lay.unfillable", "wall %s, course %d".formatted(wall.mark(), run.course()), run.reason());
+            findings.error("lay.unfillable", element.at("course " + run.course()), run.reason());
         }
         if (wall.lapViolations() > 0) {
-            findings.warning("lay.lap", "wall " + wall.mark(),
+            findings.warning("lay.lap", element,
                     "%d pairs of joints lap less than the least lap.".formatted(wall.lapViolations()));
         }
     }

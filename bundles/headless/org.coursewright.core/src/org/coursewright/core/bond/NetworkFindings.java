@@ -1,20 +1,31 @@
 package org.coursewright.core.bond;
 
+import java.util.List;
+import java.util.Map;
+
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.geometry.Crossing;
 import org.coursewright.core.geometry.LeftOut;
 import org.coursewright.core.geometry.NearMiss;
 import org.coursewright.core.geometry.Place;
 import org.coursewright.core.geometry.WallNetwork;
+import org.coursewright.core.validity.ElementNames;
 import org.coursewright.measure.LengthFormat;
+import org.coursewright.model.building.Wall;
 
 /** Tells what is wrong or doubtful about how the walls of a storey lie in the plan. */
 final class NetworkFindings {
 
     private final LengthFormat format;
     private final Findings findings;
+    private final Map<String, Wall> walls;
 
-    NetworkFindings(LengthFormat format, Findings findings) {
+    /**
+     * @param walls all that are in the network, by their marks
+     */
+    NetworkFindings(LengthFormat format, Findings findings, Map<String, Wall> walls) {
+        this.walls = Map.copyOf(walls);
         this.format = format;
         this.findings = findings;
     }
@@ -26,7 +37,7 @@ final class NetworkFindings {
     }
 
     private void tell(LeftOut wall) {
-        String element = "wall " + wall.mark();
+        ElementReference element = ElementNames.of(walls.get(wall.mark()));
         switch (wall.reason()) {
             case NO_LENGTH -> findings.invalid("wall.zero-length", element,
                     "Its centre line begins and ends at the same point. Give it two different ends or take it out.");
@@ -43,13 +54,19 @@ final class NetworkFindings {
         String how = crossing.kind() == Crossing.Kind.CROSS
                 ? "They cross at %s, %s. Split one of them there, so that it ends against the other."
                 : "They lie in each other from %s, %s on. Shorten one of them or take it out.";
-        findings.invalid("wall.crossing", "walls " + crossing.first() + " and " + crossing.second(),
+        findings.invalid("wall.crossing", pair(crossing),
                 how.formatted(format.format(crossing.x()), format.format(crossing.y())));
+    }
+
+    /** Leads to the second wall: where two lie in each other, it is the one that is not laid. */
+    private ElementReference pair(Crossing crossing) {
+        Wall second = walls.get(crossing.second());
+        return ElementNames.of(second, List.of(walls.get(crossing.first()), second));
     }
 
     private void tell(NearMiss miss) {
         String end = miss.end().place() == Place.START ? "start" : "end";
-        findings.warning("wall.near-miss", "wall " + miss.end().mark(),
+        findings.warning("wall.near-miss", ElementNames.of(walls.get(miss.end().mark())),
                 "Its %s misses wall %s by %s. If they are to meet, put it at %s, %s.".formatted(end,
                         miss.other().mark(),
                         format.format(miss.distance()), format.formatExact(miss.joinX()),

@@ -8,12 +8,15 @@ import java.util.Optional;
 import org.coursewright.bond.Meeting;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallEnd;
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.geometry.MeetingEnd;
 import org.coursewright.core.geometry.Place;
 import org.coursewright.core.geometry.WallMeeting;
+import org.coursewright.core.validity.ElementNames;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
+import org.coursewright.model.building.Wall;
 
 /** Tells the walls of one storey how their ends meet, and gathers the meetings in which walls take turns. */
 final class StoreyMeetings {
@@ -112,7 +115,7 @@ final class StoreyMeetings {
     private void readTee(MeetingEnd stemEnd, MeetingEnd barEnd) {
         WallPlan stem = plan(stemEnd);
         WallPlan bar = plan(barEnd);
-        String element = "walls " + stem.mark() + " and " + bar.mark();
+        ElementReference element = ElementNames.of(stem.wall(), List.of(stem.wall(), bar.wall()));
         if (!choices.isBonded(stem.wall(), bar.wall())) {
             meet(stemEnd, new WallEnd.Tied());
             findings.note("meeting.tied", element,
@@ -161,7 +164,8 @@ final class StoreyMeetings {
         return end.mark() + (end.place() == Place.START ? " start" : " end");
     }
 
-    private static String element(WallMeeting meeting) {
-        return "walls " + meeting.ends().stream().map(MeetingEnd::mark).reduce((a, b) -> a + " and " + b).orElseThrow();
+    private ElementReference element(WallMeeting meeting) {
+        List<Wall> walls = meeting.ends().stream().map(this::plan).map(WallPlan::wall).toList();
+        return ElementNames.of(walls.get(0), walls);
     }
 }

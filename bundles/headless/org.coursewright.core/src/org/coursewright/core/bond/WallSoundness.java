@@ -1,5 +1,6 @@
 package org.coursewright.core.bond;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.validity.ElementNames;
 import org.coursewright.core.validity.RuleValidity;
@@ -16,7 +17,7 @@ final class WallSoundness {
     private static final long MOST_UNITS_IN_ALL = 1_000_000;
 
     private final WallPlan plan;
-    private final String element;
+    private final ElementReference element;
     private final LengthFormat format;
     private final Findings findings;
 

@@ -3,6 +3,7 @@ package org.coursewright.core.bond;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.coursewright.measure.Length;
@@ -49,6 +50,32 @@ record WallTop(Length length, List<Point> points) {
     /** @return the highest point above the base */
     Length highest() {
         return points.stream().map(Point::height).max(Comparator.naturalOrder()).orElse(Length.ZERO);
+    }
+
+    /** @return the height that the top nowhere falls below between two places, rounded down */
+    Length lowestBetween(Length from, Length to) {
+        Stream<Length> between = points.stream().filter(point -> point.offset().isGreaterThan(from))
+                .filter(point -> point.offset().isLessThan(to)).map(Point::height);
+        return Stream.concat(between, Stream.of(from, to).flatMap(this::heightsAt)).min(Comparator.naturalOrder())
+                .orElse(Length.ZERO);
+    }
+
+    /** Two heights where the top has a step. */
+    private Stream<Length> heightsAt(Length offset) {
+        return IntStream.range(1, points.size()).mapToObj(i -> List.of(points.get(i - 1), points.get(i)))
+                .filter(pair -> !offset.isLessThan(pair.get(0).offset()))
+                .filter(pair -> !offset.isGreaterThan(pair.get(1).offset()))
+                .map(pair -> heightAt(offset, pair.get(0), pair.get(1)));
+    }
+
+    private static Length heightAt(Length offset, Point before, Point after) {
+        long run = after.offset().minus(before.offset()).units();
+        if (run == 0) {
+            return before.height().isLessThan(after.height()) ? before.height() : after.height();
+        }
+        long rise = after.height().minus(before.height()).units();
+        long part = Math.multiplyExact(rise, offset.minus(before.offset()).units());
+        return before.height().plus(Length.ofUnits(Math.floorDiv(part, run)));
     }
 
     /** @return whether the top rises to one peak and falls again, without a dip, so that every course is in one piece */

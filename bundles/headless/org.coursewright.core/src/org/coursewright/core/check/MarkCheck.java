@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.model.building.Storey;
@@ -29,7 +30,7 @@ final class MarkCheck {
                 .orElse(List.of());
         List<Wall> walls = storeys.stream().flatMap(storey -> storey.getWalls().stream()).toList();
         if (walls.isEmpty()) {
-            findings.warning("project.no-walls", "project",
+            findings.warning("project.no-walls", ElementReference.of(project, "project"),
                     "It has no walls yet. Add walls or make it from schedules.");
         }
         checkUnique("storey", storeys);
@@ -46,7 +47,8 @@ final class MarkCheck {
         for (Marked element : elements) {
             if (element.getMark() != null && !element.getMark().isBlank()
                     && counts.merge(element.getMark().strip().toLowerCase(Locale.ROOT), 1, Integer::sum) == 2) {
-                findings.invalid(kind.replace(' ', '-') + ".duplicate-mark", kind + " " + element.getMark(),
+                findings.invalid(kind.replace(' ', '-') + ".duplicate-mark",
+                        ElementReference.of(element, kind + " " + element.getMark()),
                         "Another %s has the same mark. Give every %s a mark of its own.".formatted(kind, kind));
             }
         }

@@ -10,22 +10,22 @@ public final class Findings {
     private final List<Finding> found = new ArrayList<>();
 
     /** Adds a finding that the element contradicts itself or others. */
-    public void invalid(String code, String element, String message) {
+    public void invalid(String code, ElementReference element, String message) {
         found.add(new Finding(Severity.INVALID, code, element, message));
     }
 
     /** Adds a finding that the element cannot be built as it stands. */
-    public void error(String code, String element, String message) {
+    public void error(String code, ElementReference element, String message) {
         found.add(new Finding(Severity.ERROR, code, element, message));
     }
 
     /** Adds a finding that somebody should look at. */
-    public void warning(String code, String element, String message) {
+    public void warning(String code, ElementReference element, String message) {
         found.add(new Finding(Severity.WARNING, code, element, message));
     }
 
     /** Adds a finding that is good to know. */
-    public void note(String code, String element, String message) {
+    public void note(String code, ElementReference element, String message) {
         found.add(new Finding(Severity.NOTE, code, element, message));
     }
 

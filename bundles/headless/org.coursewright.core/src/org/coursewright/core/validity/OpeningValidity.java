@@ -2,6 +2,7 @@ package org.coursewright.core.validity;
 
 import java.util.List;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
@@ -28,10 +29,10 @@ public final class OpeningValidity {
      *
      * @param wall the wall, not null
      * @param length of the wall from outer face to outer face
-     * @param top highest point of the wall above its base
+     * @param top how high the wall is above its base
      * @return whether all its openings are sound; if not, the findings say which and why
      */
-    public boolean areSound(Wall wall, Length length, Length top) {
+    public boolean areSound(Wall wall, Length length, TopLine top) {
         boolean sound = true;
         List<Opening> openings = wall.getOpenings();
         for (int i = 0; i < openings.size(); i++) {
@@ -45,7 +46,7 @@ public final class OpeningValidity {
     }
 
     private boolean isSized(Wall wall, Opening opening) {
-        String element = ElementNames.of(opening, wall);
+        ElementReference element = ElementNames.of(opening, wall);
         if (opening.getMark() == null || opening.getMark().isBlank()) {
             findings.invalid("opening.no-mark", element, "It has no mark. Give it one, such as D1.");
             return false;
@@ -58,7 +59,7 @@ public final class OpeningValidity {
         return true;
     }
 
-    private boolean isInside(Wall wall, Opening opening, Length length, Length top) {
+    private boolean isInside(Wall wall, Opening opening, Length length, TopLine top) {
         Length end = end(opening);
         if (opening.getOffset().signum() < 0 || end.isGreaterThan(length)) {
             findings.invalid("opening.beyond-wall", ElementNames.of(opening, wall),
@@ -66,11 +67,12 @@ public final class OpeningValidity {
                             .formatted(format.format(opening.getOffset()), format.format(end), format.format(length)));
             return false;
         }
-        if (opening.getSill().signum() < 0 || head(opening).isGreaterThan(top)) {
+        Length room = top.lowestBetween(opening.getOffset(), end);
+        if (opening.getSill().signum() < 0 || head(opening).isGreaterThan(room)) {
             findings.invalid("opening.beyond-top", ElementNames.of(opening, wall),
-                    "It reaches from %s to %s above the base, but the wall from 0 to %s. Lower it or make it less high."
+                    "It reaches from %s to %s above the base, but the wall there from 0 to %s. Lower it or make it less high."
                             .formatted(format.format(opening.getSill()), format.format(head(opening)),
-                                    format.format(top)));
+                                    format.format(room)));
             return false;
         }
         return true;

@@ -1,6 +1,7 @@
 package org.coursewright.core.validity;
 
 import org.coursewright.bond.JointRule;
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
@@ -27,7 +28,7 @@ public final class RuleValidity {
      * @param joint which joint, {@code head joint} or {@code bed joint}
      * @return whether the range is in order; if not, the findings say why
      */
-    public boolean isRange(String element, String joint, Length least, Length nominal, Length most) {
+    public boolean isRange(ElementReference element, String joint, Length least, Length nominal, Length most) {
         boolean inOrder = least.signum() >= 0 && !nominal.isLessThan(least) && !most.isLessThan(nominal)
                 && !most.isGreaterThan(Limits.WIDEST_JOINT);
         if (!inOrder) {
@@ -47,7 +48,7 @@ public final class RuleValidity {
      * @param face what one unit shows along the wall
      * @return whether the rule can be kept; if not, the findings say why
      */
-    public boolean isSound(String element, JointRule rule, Length face) {
+    public boolean isSound(ElementReference element, JointRule rule, Length face) {
         if (!isRange(element, "head joint", rule.least(), rule.nominal(), rule.most())) {
             return false;
         }

@@ -3,6 +3,7 @@ package org.coursewright.core.validity;
 import java.util.List;
 import java.util.Optional;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
@@ -30,7 +31,7 @@ public final class UnitValidity {
      * @return whether walls can be laid of it; if not, the findings say why
      */
     public boolean isSound(UnitType unit) {
-        String element = "unit " + unit.getMark();
+        ElementReference element = ElementNames.of(unit);
         boolean sound = isSide(element, "length", unit.getLength()) & isSide(element, "width", unit.getWidth())
                 & isSide(element, "height", unit.getHeight());
         if (!sound) {
@@ -41,7 +42,7 @@ public final class UnitValidity {
                 & isKerf(element, unit.getKerf()) & areSpecials(element, unit.getSpecialLengths(), unit.getLength());
     }
 
-    private boolean isSide(String element, String side, Length value) {
+    private boolean isSide(ElementReference element, String side, Length value) {
         if (value == null) {
             findings.invalid("unit.no-" + side, element, "It has no %s. Give it one.".formatted(side));
             return false;
@@ -56,7 +57,7 @@ public final class UnitValidity {
         return true;
     }
 
-    private boolean isPiece(String element, String what, Length value, Length whole) {
+    private boolean isPiece(ElementReference element, String what, Length value, Length whole) {
         if (value != null && (value.signum() <= 0 || value.isGreaterThan(whole))) {
             findings.invalid("unit." + what.replace(' ', '-'), element,
                     "Its %s of %s must be more than nothing and at most its length, %s.".formatted(what,
@@ -66,7 +67,7 @@ public final class UnitValidity {
         return true;
     }
 
-    private boolean isKerf(String element, Length kerf) {
+    private boolean isKerf(ElementReference element, Length kerf) {
         if (kerf != null && (kerf.signum() < 0 || kerf.isGreaterThan(Limits.WIDEST_JOINT))) {
             findings.invalid("unit.kerf", element, "Its saw kerf of %s must be between nothing and %s."
                     .formatted(format.format(kerf), format.format(Limits.WIDEST_JOINT)));
@@ -75,7 +76,7 @@ public final class UnitValidity {
         return true;
     }
 
-    private boolean areSpecials(String element, List<Length> specials, Length whole) {
+    private boolean areSpecials(ElementReference element, List<Length> specials, Length whole) {
         Optional<Length> wrong = specials.stream()
                 .filter(special -> special == null || special.signum() <= 0 || !special.isLessThan(whole)).findFirst();
         wrong.ifPresent(special -> findings.invalid("unit.special-length", element,

@@ -2,6 +2,7 @@ package org.coursewright.core.validity;
 
 import java.util.List;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
@@ -30,7 +31,7 @@ public final class WallValidity {
      * @return whether it can be placed in the plan; if not, the findings say why
      */
     public boolean isSound(Wall wall) {
-        String element = ElementNames.of(wall);
+        ElementReference element = ElementNames.of(wall);
         if (wall.getMark() == null || wall.getMark().isBlank()) {
             findings.invalid("wall.no-mark", element, "It has no mark. Give it one, such as W1.");
             return false;
@@ -42,7 +43,7 @@ public final class WallValidity {
         return isPlaced(wall, element) && isHigh(element, wall.getHeight()) && hasTop(wall, element);
     }
 
-    private boolean isPlaced(Wall wall, String element) {
+    private boolean isPlaced(Wall wall, ElementReference element) {
         for (Length coordinate : List.of(wall.getFromX(), wall.getFromY(), wall.getToX(), wall.getToY(),
                 wall.getBase())) {
             if (coordinate.abs().isGreaterThan(Limits.FARTHEST)) {
@@ -70,7 +71,7 @@ public final class WallValidity {
         return one.isLessThan(other) ? other : one;
     }
 
-    private boolean isHigh(String element, Length height) {
+    private boolean isHigh(ElementReference element, Length height) {
         if (height.signum() <= 0 || height.isGreaterThan(Limits.HIGHEST_WALL)) {
             findings.invalid("wall.height", element, "Its height of %s must be more than nothing and at most %s."
                     .formatted(format.format(height), format.format(Limits.HIGHEST_WALL)));
@@ -79,7 +80,7 @@ public final class WallValidity {
         return true;
     }
 
-    private boolean hasTop(Wall wall, String element) {
+    private boolean hasTop(Wall wall, ElementReference element) {
         for (TopPoint point : wall.getTopProfile()) {
             if (point.getHeight().signum() < 0 || point.getHeight().isGreaterThan(Limits.HIGHEST_WALL)
                     || point.getOffset().signum() < 0 || point.getOffset().isGreaterThan(Limits.LONGEST_WALL)) {

@@ -262,6 +262,22 @@ class BondTranslatorTest {
     }
 
     @Test
+    void openingThatReachesThroughARakeIsToldWithTheHeightThere() {
+        Wall wall = plan.wall("W1", "0", "0", "200", "0");
+        plan.top(wall, "0", "90");
+        plan.top(wall, "100", "140");
+        plan.top(wall, "200", "90");
+        plan.opening(wall, "N1", "20", "40", "70", "31");
+
+        // At the near jamb, 20 in from the eaves, the gable is 90 + 20 / 2 = 100 in high.
+        assertThat(translate().findings()).filteredOn(finding -> finding.severity() == Severity.INVALID)
+                .singleElement().satisfies(finding -> {
+                    assertThat(finding.code()).isEqualTo("opening.beyond-top");
+                    assertThat(finding.message()).contains("the wall there from 0 to 8'-4\"");
+                });
+    }
+
+    @Test
     void thirdWallAtACornerStopsAtTheOthersFaces() {
         plan.wall("W1", "0", "0", "240", "0");
         plan.wall("W2", "0", "0", "-120", "200");
@@ -286,7 +302,7 @@ class BondTranslatorTest {
         assertThat(translation.request().walls()).isEmpty();
         assertThat(translation.findings()).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo("rule.lap");
-            assertThat(finding.element()).isEqualTo("wall W1");
+            assertThat(finding.element().name()).isEqualTo("wall W1");
         });
     }
 

@@ -71,7 +71,7 @@ class BuildingLayoutTest {
 
         assertThat(outcome.findings()).filteredOn(finding -> finding.severity() == Severity.ERROR).hasSize(10)
                 .allSatisfy(finding -> assertThat(finding.code()).isEqualTo("lay.unfillable"))
-                .first().satisfies(finding -> assertThat(finding.element()).isEqualTo("wall W1, course 7"));
+                .first().satisfies(finding -> assertThat(finding.element().name()).isEqualTo("wall W1, course 7"));
         assertThat(outcome.totals().whole()).isPositive();
     }
 

@@ -25,6 +25,26 @@ class WallTopTest {
     }
 
     @Test
+    void lowestPlaceUnderARakeIsAtOneEndOfTheStretch() {
+        // The gable rises by one in two, over the whole stretch up to its apex.
+        assertThat(GABLE.lowestBetween(in("20"), in("60"))).isEqualTo(in("100"));
+        assertThat(GABLE.lowestBetween(in("90"), in("190"))).isEqualTo(in("95"));
+        assertThat(GABLE.lowestBetween(in("100"), in("100"))).isEqualTo(in("140"));
+    }
+
+    @Test
+    void lowestPlaceIsRoundedDownAndBelowAStep() {
+        WallTop stepped = new WallTop(in("20"), List.of(new WallTop.Point(in("0"), in("0")),
+                new WallTop.Point(in("3"), in("1")), new WallTop.Point(in("3"), in("9")),
+                new WallTop.Point(in("20"), in("9"))));
+
+        // One third of an inch is 2709 1/3 units.
+        assertThat(stepped.lowestBetween(in("1"), in("2")).units()).isEqualTo(2709);
+        assertThat(stepped.lowestBetween(in("3"), in("10"))).isEqualTo(in("1"));
+        assertThat(stepped.lowestBetween(in("3 1/16"), in("20"))).isEqualTo(in("9"));
+    }
+
+    @Test
     void peakIsAPointAndAboveItIsNothing() {
         assertThat(GABLE.at(in("140"))).contains(new WallTop.Extent(in("100"), in("100")));
         assertThat(GABLE.at(in("140 1/16"))).isEmpty();

@@ -62,7 +62,7 @@ class UnitValidityTest {
         assertThat(validity.isSound(unit)).isFalse();
         assertThat(findings.gravestFirst()).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo(code);
-            assertThat(finding.element()).isEqualTo("unit B14");
+            assertThat(finding.element().name()).isEqualTo("unit B14");
         });
     }
 

@@ -15,7 +15,7 @@ public sealed interface ImportOutcome {
     /**
      * They make a project.
      *
-     * @param project the project, in no resource yet
+     * @param project the project, in no file yet; its elements have their ids
      * @param warnings what the person should know
      */
     record Imported(Project project, List<Remark> warnings) implements ImportOutcome {

@@ -1,32 +1,51 @@
 package org.coursewright.exchange.schedule;
 
+import java.util.Map;
+import java.util.Optional;
+
 import org.coursewright.core.bond.BondTranslator;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.exchange.remark.Place;
 import org.coursewright.exchange.remark.Remarks;
 import org.coursewright.model.project.Project;
+import org.eclipse.emf.ecore.EObject;
 
 /**
- * Lets core have the last word on what was made: what rows and plan allow and core does not, such as a wall of more units
- * than it lays, or a lap that no unit can keep, is refused here and not later.
+ * Lets core say what rows that are each in order cannot be together, such as openings that overlap, walls that cross, or
+ * a lap that no unit can keep, and tells it at the row that the element comes from.
  */
 final class ModelChecks {
 
+    /** The cell to look at first, where a finding is about one more than about the others of its row. */
+    private static final Map<String, String> COLUMNS = Map.of("opening.overlap", "offset", "opening.beyond-wall",
+            "offset", "opening.beyond-top", "height");
+
+    private final Map<EObject, Place> rows;
     private final Place file;
     private final Remarks remarks;
 
-    ModelChecks(Place file, Remarks remarks) {
+    /**
+     * @param rows where elements come from
+     * @param file where all others do
+     * @param remarks hears what is wrong
+     */
+    ModelChecks(Map<EObject, Place> rows, Place file, Remarks remarks) {
+        this.rows = Map.copyOf(rows);
         this.file = file;
         this.remarks = remarks;
     }
 
     /** Notes elements that contradict themselves or one another. */
     void noteInvalid(Project project) {
-        for (Finding finding : BondTranslator.translate(project).findings()) {
-            if (finding.severity() == Severity.INVALID) {
-                remarks.error(file, "%s: %s".formatted(finding.element(), finding.message()));
-            }
-        }
+        BondTranslator.translate(project).findings().stream()
+                .filter(finding -> finding.severity() == Severity.INVALID)
+                .forEach(finding -> remarks.error(placeOf(finding, project),
+                        "%s: %s".formatted(finding.element().name(), finding.message())));
+    }
+
+    private Place placeOf(Finding finding, Project project) {
+        Place place = finding.element().in(project).map(rows::get).orElse(file);
+        return Optional.ofNullable(COLUMNS.get(finding.code())).map(place::inColumn).orElse(place);
     }
 }

@@ -14,17 +14,4 @@ import org.coursewright.model.building.OpeningKind;
  */
 record OpeningRow(Place place, String mark, String wall, OpeningKind kind, Length offset, Length width, Length sill,
         Length height, LintelCell lintel, Length move, Length size) implements Schedule.Row {
-
-    Length farJamb() {
-        return offset.plus(width);
-    }
-
-    Length head() {
-        return sill.plus(height);
-    }
-
-    boolean overlaps(OpeningRow other) {
-        return offset.isLessThan(other.farJamb()) && other.offset.isLessThan(farJamb())
-                && sill.isLessThan(other.head()) && other.sill.isLessThan(head());
-    }
 }

@@ -6,11 +6,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 import org.coursewright.core.geometry.CentreLine;
-import org.coursewright.core.geometry.Crossing;
 import org.coursewright.core.geometry.WallNetwork;
 import org.coursewright.measure.Length;
 
-/** Where the walls of each storey lie and meet. */
+/** How long the walls are between the outer faces of those they meet. */
 final class Plan {
 
     private final Map<String, WallNetwork> storeys;
@@ -22,10 +21,6 @@ final class Plan {
                         LinkedHashMap::new, Collectors.mapping(wall -> line(wall, units), Collectors.toList())));
         storeys = new LinkedHashMap<>();
         lines.forEach((storey, ofStorey) -> storeys.put(storey, WallNetwork.of(ofStorey)));
-    }
-
-    List<Crossing> crossings() {
-        return storeys.values().stream().flatMap(network -> network.crossings().stream()).toList();
     }
 
     /** @return length of a wall from outer face to outer face */

@@ -1,9 +1,11 @@
 package org.coursewright.exchange.schedule;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.coursewright.exchange.remark.Place;
 import org.coursewright.exchange.remark.Remarks;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.BondRule;
@@ -18,8 +20,9 @@ import org.coursewright.model.catalogue.CatalogueFactory;
 import org.coursewright.model.catalogue.UnitType;
 import org.coursewright.model.project.Project;
 import org.coursewright.model.project.ProjectFactory;
+import org.eclipse.emf.ecore.EObject;
 
-/** Builds a project of rows that were all found sound. Used once. */
+/** Builds a project of the rows that were each found sound. Used once. */
 final class ProjectAssembly {
 
     private final ImportSettings settings;
@@ -29,6 +32,7 @@ final class ProjectAssembly {
     private final Map<UnitRow, UnitType> unitTypes = new LinkedHashMap<>();
     private final Map<String, Storey> storeys = new LinkedHashMap<>();
     private final Map<String, Wall> walls = new LinkedHashMap<>();
+    private final Map<EObject, Place> rows = new HashMap<>();
 
     ProjectAssembly(ImportSettings settings, Units units, Plan plan, Remarks remarks) {
         this.settings = settings;
@@ -38,9 +42,9 @@ final class ProjectAssembly {
     }
 
     Project project(Rows<WallRow> wallRows, List<OpeningRow> openingRows) {
-        units.neededBy(wallRows.sound()).forEach(row -> unitTypes.put(row, UnitTypes.of(row)));
+        units.neededBy(wallRows.sound()).forEach(this::addUnit);
         wallRows.sound().forEach(this::addWall);
-        openingRows.forEach(row -> addOpening(row, wallRows.find(row.wall()).orElseThrow()));
+        openingRows.forEach(row -> wallRows.find(row.wall()).ifPresent(wall -> addOpening(row, wall)));
         Project project = ProjectFactory.eINSTANCE.createProject();
         project.setName(settings.name());
         project.setDisplayUnit(settings.format().unit());
@@ -51,6 +55,17 @@ final class ProjectAssembly {
         building.getStoreys().addAll(storeys.values());
         project.setBuilding(building);
         return project;
+    }
+
+    /** @return where the walls, openings and units that were built come from */
+    Map<EObject, Place> rows() {
+        return Map.copyOf(rows);
+    }
+
+    private void addUnit(UnitRow row) {
+        UnitType unit = UnitTypes.of(row);
+        unitTypes.put(row, unit);
+        rows.put(unit, row.place());
     }
 
     private Catalogue catalogue() {
@@ -87,6 +102,7 @@ final class ProjectAssembly {
         row.gable().ifPresent(rise -> addGable(wall, rise, plan.outerLength(row)));
         storeys.computeIfAbsent(Schedule.key(row.storey()), key -> storey(row.storey())).getWalls().add(wall);
         walls.put(Schedule.key(row.mark()), wall);
+        rows.put(wall, row.place());
     }
 
     private static Storey storey(String mark) {
@@ -123,5 +139,6 @@ final class ProjectAssembly {
         opening.setSizeTolerance(row.size());
         lintels.typeFor(row, course).ifPresent(opening::setLintelType);
         wall.getOpenings().add(opening);
+        rows.put(opening, row.place());
     }
 }

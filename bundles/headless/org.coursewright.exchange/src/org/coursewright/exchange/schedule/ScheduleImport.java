@@ -2,6 +2,7 @@ package org.coursewright.exchange.schedule;
 
 import java.util.Objects;
 
+import org.coursewright.core.session.ElementIds;
 import org.coursewright.exchange.remark.Place;
 import org.coursewright.exchange.remark.Remarks;
 import org.coursewright.measure.LengthFormat;
@@ -55,22 +56,14 @@ public final class ScheduleImport {
 
         /** Where walls are known, faults of openings do not keep back what is wrong with the plan: all is told at once. */
         ImportOutcome outcome(boolean wallsAreKnown) {
-            OpeningChecks checks = new OpeningChecks(remarks);
-            checks.noteUnknownWalls(openings.all(), walls);
-            checks.noteOverlaps(openings.sound());
+            new OpeningChecks(remarks).noteUnknownWalls(openings.all(), walls);
             if (!wallsAreKnown) {
                 return refused();
             }
-            Plan plan = new Plan(walls.sound(), units);
-            PlanChecks inPlan = new PlanChecks(plan, settings.format(), remarks);
-            inPlan.noteCrossings(walls);
-            inPlan.noteBeyondWall(openings.sound(), walls);
-            return remarks.hasErrors() ? refused() : made(plan);
-        }
-
-        private ImportOutcome made(Plan plan) {
-            Project project = new ProjectAssembly(settings, units, plan, remarks).project(walls, openings.sound());
-            new ModelChecks(Place.of(files.walls().toString()), remarks).noteInvalid(project);
+            ProjectAssembly assembly = new ProjectAssembly(settings, units, new Plan(walls.sound(), units), remarks);
+            Project project = assembly.project(walls, openings.sound());
+            ElementIds.seed(project);
+            new ModelChecks(assembly.rows(), Place.of(files.walls().toString()), remarks).noteInvalid(project);
             return remarks.hasErrors() ? refused() : new ImportOutcome.Imported(project, remarks.warnings());
         }
 

@@ -60,7 +60,7 @@ class BadScheduleTest {
             ,0,50,20',50,14x10x4,,0,90,1     | walls.csv, line 7, column mark: The cell is empty. Enter a mark.
             W6,0,50,9999999,50,14x10x4,,,9,1 | walls.csv, line 7, column to_x: "9999999" is
             W6,0,5,1,000,50,14x10x4,,0,90,1  | walls.csv, line 7: The row has 11 cells, the header names 10 columns.
-            W6,5',3',15',3',14x10x4,,0,90,1  | walls.csv, line 7: Wall W6 crosses wall W5 at x 10'-0", y 3'-0". Let one of them end at the other
+            W6,5',3',15',3',14x10x4,,0,90,1  | walls.csv, line 7: walls W5 and W6: They cross at 10'-0", 3'-0". Split one of them there
             """)
     void badWallIsToldWithItsPlace(String row, String message) {
         assertThat(schedules.wallRow(row).errors()).singleElement().asString().startsWith(message);
@@ -69,9 +69,9 @@ class BadScheduleTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             D3,W9,door,1',36,0,81,none,,         | openings.csv, line 5, column wall: There is no wall "W9".
-            D3,W1,door,6',36,0,81,none,,         | openings.csv, line 5, column offset: Opening D3 overlaps opening D1 (line 2) in wall W1.
-            D3,W1,door,19',36,0,81,none,,        | openings.csv, line 5, column offset: Opening D3 ends 22'-0" along wall W1
-            N3,W1,window,12',36,60,45,none,,     | openings.csv, line 5, column height: The head of opening N3 is at 8'-9", but wall W1 is only 7'-6" high
+            D3,W1,door,6',36,0,81,none,,         | openings.csv, line 5, column offset: opening D3 in wall W1: It overlaps opening D1. Move one of them.
+            D3,W1,door,19',36,0,81,none,,        | openings.csv, line 5, column offset: opening D3 in wall W1: It reaches from 19'-0" to 22'-0", but the wall from 0 to
+            N3,W1,window,12',36,60,45,none,,     | openings.csv, line 5, column height: opening N3 in wall W1: It reaches from 5'-0" to 8'-9" above the base, but the wall there from 0 to 7'-6".
             N3,W1,window,12',36,,45,none,,       | openings.csv, line 5, column sill: The cell is empty. Enter the sill's height
             D3,W1,door,-1,36,0,81,none,,         | openings.csv, line 5, column offset: "-1" is out of range
             D3,W1,,12',36,0,81,none,,            | openings.csv, line 5, column kind: The cell is empty. Enter door
@@ -122,7 +122,7 @@ class BadScheduleTest {
     @Test
     void wallOfMoreUnitsThanCanBeLaidIsRefused() {
         assertThat(schedules.wallRow("W6,0,100',1500',100',14x10x4,,0,59 m,1").errors()).singleElement().asString()
-                .startsWith("walls.csv: wall W6: ");
+                .startsWith("walls.csv, line 7: wall W6: ");
     }
 
     @Test
@@ -136,7 +136,7 @@ class BadScheduleTest {
                 N2,G1,window,4',12,100,12
                 """);
         assertThat(schedules.errors()).singleElement().asString().startsWith(
-                "openings.csv, line 3, column height: The head of opening N2 is at 9'-4\", but wall G1 is only 9'-0\" high there.");
+                "openings.csv, line 3, column height: opening N2 in wall G1: It reaches from 8'-4\" to 9'-4\" above the base, but the wall there from 0 to 9'-0\".");
     }
 
     private static org.assertj.core.api.ThrowingConsumer<String> starts(String prefix) {

@@ -14,7 +14,7 @@ record FindingRow(Project project, Finding finding) implements IAdaptable {
 
     @Override
     public <T> T getAdapter(Class<T> adapter) {
-        return new ElementByName(project).find(finding.element()).filter(adapter::isInstance).map(adapter::cast)
+        return finding.element().in(project).filter(adapter::isInstance).map(adapter::cast)
                 .orElse(null);
     }
 }

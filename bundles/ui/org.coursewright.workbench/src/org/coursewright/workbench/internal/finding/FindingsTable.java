@@ -84,7 +84,7 @@ final class FindingsTable extends Composite {
     private final class SeverityLabels extends Labels {
 
         SeverityLabels() {
-            super(row -> row.finding().element());
+            super(row -> row.finding().element().name());
         }
 
         @Override

@@ -9,6 +9,7 @@ import org.coursewright.core.check.ProjectResults;
 import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.derive.DerivationGraph.Listening;
 import org.coursewright.core.derive.NodeState;
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.core.session.ProjectSession;
@@ -57,10 +58,11 @@ final class ProjectFindings {
         listening.end();
     }
 
-    private static Stream<Finding> findings(NodeState<CheckReport> state) {
+    private Stream<Finding> findings(NodeState<CheckReport> state) {
         if (state instanceof NodeState.Failed<CheckReport> failed) {
             String message = NLS.bind(FindingsText.notChecked, failed.reason());
-            return Stream.of(new Finding(Severity.ERROR, NOT_CHECKED, FindingsText.project, message));
+            return Stream.of(new Finding(Severity.ERROR, NOT_CHECKED,
+                    ElementReference.of(project, FindingsText.project), message));
         }
         return state.value().stream().flatMap(report -> report.findings().stream());
     }
