@@ -27,4 +27,15 @@ public record WallLayout(String mark, List<CourseLayout> courses, int cutPieces,
         courses = List.copyOf(courses);
         unfillable = List.copyOf(unfillable);
     }
+
+    /**
+     * The layout of an equal wall.
+     *
+     * @param otherMark that wall's mark, not null
+     * @return this layout under that mark
+     */
+    public WallLayout under(String otherMark) {
+        return new WallLayout(otherMark, courses, cutPieces, lapViolations, straightJoints, unfillable, optimal,
+                lowerBound);
+    }
 }

@@ -185,7 +185,8 @@ final class CostNetwork {
         }
     }
 
-    private void add(CostTable table) {
+    /** Adds the cost of some variables together. */
+    void add(CostTable table) {
         int[] scope = table.scope();
         if (scope.length == 0) {
             return;

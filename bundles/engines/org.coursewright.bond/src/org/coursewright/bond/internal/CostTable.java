@@ -38,6 +38,10 @@ record CostTable(int[] scope, int[] sizes, long[] costs) {
         return costs[index];
     }
 
+    long least() {
+        return Arrays.stream(costs).min().orElse(0);
+    }
+
     /** Adds to every value of the variable the least cost it meets here. */
     void addLeast(int variable, long[] outlook) {
         int place = place(variable);

@@ -74,7 +74,7 @@ public final class OracleCheck {
             }
         }
         if (modelled.size() == request.walls().size()) {
-            spoil(name, request, new BondResult(modelled, handing.throughOnOdd()));
+            spoil(name, request, new BondResult(modelled, handing.throughOnOdd(), false, 0));
         }
     }
 

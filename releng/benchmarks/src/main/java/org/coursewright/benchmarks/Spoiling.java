@@ -34,7 +34,7 @@ final class Spoiling {
         spoiled.put("a joint not counted", run(sound, run -> Optional.of(new Run(run.from(), run.to(),
                 run.startsWith(), run.endsWith(), run.joint(), run.jointCount() + 1, run.pieces()))));
         if (!sound.throughOnOdd().isEmpty()) {
-            spoiled.put("a meeting not handed", new BondResult(sound.walls(), Map.of()));
+            spoiled.put("a meeting not handed", new BondResult(sound.walls(), Map.of(), false, 0));
         }
         return spoiled;
     }
@@ -42,7 +42,7 @@ final class Spoiling {
     private static BondResult wall(BondResult sound, UnaryOperator<WallLayout> change) {
         List<WallLayout> walls = new ArrayList<>(sound.walls());
         walls.set(0, change.apply(walls.get(0)));
-        return new BondResult(walls, sound.throughOnOdd());
+        return new BondResult(walls, sound.throughOnOdd(), false, 0);
     }
 
     private static WallLayout counted(WallLayout wall, int cuts, int violations) {

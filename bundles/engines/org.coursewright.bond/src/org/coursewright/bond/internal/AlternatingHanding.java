@@ -1,7 +1,6 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,15 +9,14 @@ import java.util.Map;
 
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.Meeting;
-import org.coursewright.bond.WallEnd;
 import org.coursewright.bond.WallFace;
 
 /**
- * Chooses which wall runs through at every meeting so that walls run through at one end in odd courses and at the other
- * in even ones, as far as pinned choices allow. Going round a closed loop every wall hands over to the next, so the
- * loop closes.
+ * The usual handing: every wall runs through at one end in odd courses and at the other in even ones, as far as pinned
+ * choices allow. Going round a closed loop every wall hands over to the next, so the loop closes. Of handings with which
+ * a building is laid equally well this one is chosen.
  */
-final class HandingChoice {
+final class AlternatingHanding {
 
     private final List<Meeting> meetings;
     private final Map<String, Meeting> byId = new HashMap<>();
@@ -26,19 +24,17 @@ final class HandingChoice {
     private final Map<String, String> onOdd = new LinkedHashMap<>();
     private final Deque<Meeting> decided = new ArrayDeque<>();
 
-    private HandingChoice(BondRequest request) {
+    private AlternatingHanding(BondRequest request) {
         meetings = request.meetings();
         meetings.forEach(meeting -> byId.put(meeting.id(), meeting));
         for (WallFace wall : request.walls()) {
-            List<String> ends = new ArrayList<>();
-            addMeeting(ends, wall.start());
-            addMeeting(ends, wall.end());
-            meetingsOfWall.put(wall.mark(), ends);
+            meetingsOfWall.put(wall.mark(), HandedWall.endMeetings(wall));
         }
     }
 
-    static Handing choose(BondRequest request) {
-        HandingChoice choice = new HandingChoice(request);
+    /** @return by meeting id the mark of the wall that runs through in odd courses */
+    static Map<String, String> of(BondRequest request) {
+        AlternatingHanding choice = new AlternatingHanding(request);
         choice.meetings.forEach(meeting -> meeting.throughOnOdd().ifPresent(mark -> choice.decide(meeting, mark)));
         choice.spread();
         for (Meeting meeting : choice.meetings) {
@@ -47,15 +43,7 @@ final class HandingChoice {
                 choice.spread();
             }
         }
-        return new Handing(choice.meetings, choice.onOdd);
-    }
-
-    private static void addMeeting(List<String> ends, WallEnd end) {
-        if (end instanceof WallEnd.Corner corner) {
-            ends.add(corner.meeting());
-        } else if (end instanceof WallEnd.Bonded bonded) {
-            ends.add(bonded.meeting());
-        }
+        return Map.copyOf(choice.onOdd);
     }
 
     private void decide(Meeting meeting, String through) {

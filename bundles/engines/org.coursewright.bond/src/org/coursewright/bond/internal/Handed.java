@@ -1,0 +1,16 @@
+package org.coursewright.bond.internal;
+
+import java.util.List;
+
+import org.coursewright.bond.WallLayout;
+
+/**
+ * A building handed and laid.
+ *
+ * @param handing which wall runs through where
+ * @param walls how each is laid, in the order of the request
+ * @param optimal whether no handing gives a better layout, proven
+ * @param lowerBound cut pieces that every layout with as few unfilled runs and short laps needs, however handed
+ */
+record Handed(Handing handing, List<WallLayout> walls, boolean optimal, int lowerBound) {
+}

@@ -1,0 +1,110 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
+import org.coursewright.measure.Progress;
+
+/**
+ * Hands the meetings of a building so that all walls together have the fewest runs left unfilled, then the fewest short
+ * laps, then the fewest cuts.
+ *
+ * <p>Every meeting that nobody has pinned is a choice of two, every wall a table of costs by the choices at its ends and
+ * tees, and elimination finds the choices with the least sum. Before a wall is laid, a bound stands in its table; walls
+ * are laid only for the choices that come out best, and the choice is made again until it rests on layouts alone. As a
+ * layout never costs less than the bound it replaces, no other choice can then be better.
+ */
+final class HandingSearch {
+
+    /** What a wall weighs that runs through at both ends in the same courses, against one unusual meeting. */
+    private static final int ALTERNATING = 4;
+
+    private final FreeMeetings meetings;
+    private final Layings layings;
+    private final List<HandingTable> tables = new ArrayList<>();
+    private final int most;
+    private int laid;
+    private boolean exact = true;
+
+    HandingSearch(BondRequest request, Layings layings) {
+        this.layings = layings;
+        meetings = new FreeMeetings(request);
+        RunsAlone runs = new RunsAlone();
+        for (WallFace wall : request.walls()) {
+            int[] scope = meetings.of(wall);
+            tables.add(new HandingTable(wall, scope, index -> meetings.handing(wall, scope, index), runs));
+        }
+        most = tables.stream().mapToInt(HandingTable::size).sum();
+    }
+
+    Handed search(Progress progress) {
+        int[] chosen = choose(progress);
+        while (tighten(chosen, progress) || lay(chosen, progress)) {
+            chosen = choose(progress);
+        }
+        HandingCost cost = HandingCost.NONE;
+        List<WallLayout> walls = new ArrayList<>();
+        for (HandingTable table : tables) {
+            WallLayout layout = table.layout(chosen);
+            walls.add(layout);
+            cost = cost.plus(HandingCost.of(layout));
+        }
+        HandingCost bound = bound(cost, progress);
+        boolean optimal = exact && meetings.areAllFree() && bound.equals(cost);
+        return new Handed(meetings.handing(chosen), walls, optimal, Math.toIntExact(bound.cuts()));
+    }
+
+    /** What no layout goes below; where laps may be avoidable, cuts are bounded whatever the laps. */
+    private HandingCost bound(HandingCost cost, Progress progress) {
+        HandingCost bound = least(HandingTable::bounds, progress);
+        boolean asFewLaps = bound.unfillable() == cost.unfillable() && bound.violations() == cost.violations();
+        return asFewLaps ? bound : least(HandingTable::leastCuts, progress);
+    }
+
+    private HandingCost least(Function<HandingTable, CostTable> costs, Progress progress) {
+        CostNetwork network = new CostNetwork(new long[meetings.count()][2]);
+        tables.forEach(table -> network.add(costs.apply(table)));
+        int[] chosen = network.solve(progress);
+        long sum = 0;
+        for (HandingTable table : tables) {
+            CostTable bounds = costs.apply(table);
+            sum += network.isExact() ? bounds.at(chosen) : bounds.least();
+        }
+        return HandingCost.unpacked(sum);
+    }
+
+    /** Ties go to walls that run through at one end in odd courses and at the other in even ones, then to the usual. */
+    private int[] choose(Progress progress) {
+        CostNetwork network = new CostNetwork(meetings.preferences());
+        tables.forEach(table -> network.add(table.costs(ALTERNATING)));
+        int[] chosen = network.solve(progress);
+        exact &= network.isExact();
+        return chosen;
+    }
+
+    private boolean tighten(int[] chosen, Progress progress) {
+        boolean any = false;
+        for (HandingTable table : tables) {
+            progress.checkCancelled();
+            any |= table.tighten(chosen, layings, progress);
+        }
+        return any;
+    }
+
+    private boolean lay(int[] chosen, Progress progress) {
+        boolean any = false;
+        for (HandingTable table : tables) {
+            progress.checkCancelled();
+            if (table.lay(chosen, layings, progress)) {
+                any = true;
+                laid++;
+                progress.done((double) laid / most);
+            }
+        }
+        return any;
+    }
+}

@@ -1,0 +1,135 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.function.IntToLongFunction;
+
+import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
+import org.coursewright.measure.Progress;
+
+/**
+ * What one wall costs for every handing of the meetings that are free to choose and matter to it. Until the wall has
+ * been laid for a handing a bound stands in that costs no more than the layout: first what its runs cost alone, then
+ * what they cost together with those above and below.
+ */
+final class HandingTable {
+
+    private final WallFace wall;
+    private final int[] scope;
+    private final IntFunction<Handing> handings;
+    private final HandingCost[] alone;
+    private final HandingCost[] bounds;
+    private final List<WallLayout> laid;
+    private final int[] preferences;
+
+    /**
+     * @param scope the meetings, ascending
+     * @param handings by index: the first meeting's choice is the highest bit, zero if the first of its rivals runs
+     *        through on odd courses
+     */
+    HandingTable(WallFace wall, int[] scope, IntFunction<Handing> handings, RunsAlone runs) {
+        this.wall = wall;
+        this.scope = scope;
+        this.handings = handings;
+        int size = 1 << scope.length;
+        alone = new HandingCost[size];
+        bounds = new HandingCost[size];
+        preferences = new int[size];
+        laid = new ArrayList<>();
+        for (int index = 0; index < size; index++) {
+            Handing handing = handings.apply(index);
+            alone[index] = runs.of(wall, handing);
+            preferences[index] = alternates(handing) ? 0 : 1;
+            laid.add(null);
+        }
+    }
+
+    /** Whether the wall runs through at one end in odd courses and at the other in even ones, if it takes turns at both. */
+    private boolean alternates(Handing handing) {
+        List<Boolean> through = HandedWall.endMeetings(wall).stream()
+                .filter(id -> handing.runsThrough(id, wall.mark(), true) || handing.runsThrough(id, wall.mark(), false))
+                .map(id -> handing.runsThrough(id, wall.mark(), true)).toList();
+        return through.size() < 2 || !through.get(0).equals(through.get(1));
+    }
+
+    /** @return whether the bound for these choices could be made better and now is */
+    boolean tighten(int[] chosen, Layings layings, Progress progress) {
+        int index = index(chosen);
+        if (bounds[index] != null) {
+            return false;
+        }
+        HandingCost runs = alone[index];
+        bounds[index] = new HandingCost(runs.unfillable(), runs.violations(),
+                layings.leastCuts(wall, handings.apply(index), progress));
+        return true;
+    }
+
+    /** @return whether the wall had not been laid for these choices yet and is now */
+    boolean lay(int[] chosen, Layings layings, Progress progress) {
+        int index = index(chosen);
+        if (laid.get(index) != null) {
+            return false;
+        }
+        WallLayout layout = layings.lay(wall, handings.apply(index), progress);
+        laid.set(index, layout);
+        bounds[index] = bound(layout, bound(index));
+        return true;
+    }
+
+    private static HandingCost bound(WallLayout layout, HandingCost before) {
+        return layout.optimal()
+                ? HandingCost.of(layout)
+                : new HandingCost(before.unfillable(), before.violations(),
+                        Math.max(before.cuts(), layout.lowerBound()));
+    }
+
+    private HandingCost bound(int index) {
+        return bounds[index] == null ? alone[index] : bounds[index];
+    }
+
+    WallLayout layout(int[] chosen) {
+        return laid.get(index(chosen));
+    }
+
+    int size() {
+        return alone.length;
+    }
+
+    /** What is known of every handing: the layout's cost or a bound on it. */
+    CostTable costs(int preferenceWeight) {
+        return table(index -> {
+            WallLayout layout = laid.get(index);
+            HandingCost cost = layout == null ? bound(index) : HandingCost.of(layout);
+            return cost.packed(preferences[index] * preferenceWeight);
+        });
+    }
+
+    /** What no layout goes below, for every handing. */
+    CostTable bounds() {
+        return table(index -> bound(index).packed(0));
+    }
+
+    /** Cuts that no layout goes below, however many laps are short. */
+    CostTable leastCuts() {
+        return table(index -> new HandingCost(0, 0, alone[index].cuts()).packed(0));
+    }
+
+    private CostTable table(IntToLongFunction cost) {
+        int[] sizes = new int[scope.length];
+        Arrays.fill(sizes, 2);
+        long[] costs = new long[alone.length];
+        Arrays.setAll(costs, cost);
+        return new CostTable(scope, sizes, costs);
+    }
+
+    private int index(int[] chosen) {
+        int index = 0;
+        for (int meeting : scope) {
+            index = index * 2 + chosen[meeting];
+        }
+        return index;
+    }
+}
