@@ -3,8 +3,11 @@ package org.coursewright.workbench.internal.finding;
 import java.util.List;
 import java.util.function.Function;
 
-import org.coursewright.core.finding.Severity;
+import org.coursewright.core.session.ProjectSession;
+import org.coursewright.model.project.Project;
+import org.coursewright.workbench.finding.FindingMarkers;
 import org.coursewright.workbench.internal.element.ElementIcons;
+import org.eclipse.core.resources.IMarker;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
@@ -29,7 +32,7 @@ final class FindingsTable extends Composite {
     private final TableColumnLayout columns = new TableColumnLayout();
     private final ResourceManager images;
 
-    FindingsTable(Composite parent) {
+    FindingsTable(Composite parent, FindingMarkers markers) {
         super(parent, SWT.NONE);
         setLayout(columns);
         images = new LocalResourceManager(JFaceResources.getResources(), this);
@@ -38,8 +41,9 @@ final class FindingsTable extends Composite {
         viewer.getTable().setHeaderVisible(true);
         ColumnViewerToolTipSupport.enableFor(viewer);
         addColumn(FindingsText.element, NARROW, new SeverityLabels());
-        addColumn(FindingsText.finding, WIDE, new Labels(row -> row.finding().message()));
-        addColumn(FindingsText.project, NARROW, new Labels(row -> row.project().getName()));
+        addColumn(FindingsText.finding, WIDE, new Labels(row -> row.getAttribute(IMarker.MESSAGE, "")));
+        addColumn(FindingsText.project, NARROW, new Labels(
+                row -> markers.sessionOf(row).map(ProjectSession::project).map(Project::getName).orElse("")));
     }
 
     private void addColumn(String title, int weight, ColumnLabelProvider labels) {
@@ -53,7 +57,7 @@ final class FindingsTable extends Composite {
         return viewer;
     }
 
-    void show(List<FindingRow> rows) {
+    void show(List<IMarker> rows) {
         viewer.setInput(rows);
     }
 
@@ -64,36 +68,40 @@ final class FindingsTable extends Composite {
 
     private static class Labels extends ColumnLabelProvider {
 
-        private final Function<FindingRow, String> text;
+        private final Function<IMarker, String> text;
 
-        Labels(Function<FindingRow, String> text) {
+        Labels(Function<IMarker, String> text) {
             this.text = text;
         }
 
         @Override
         public String getText(Object row) {
-            return text.apply((FindingRow) row);
+            return text.apply((IMarker) row);
         }
 
         @Override
         public String getToolTipText(Object row) {
-            return ((FindingRow) row).finding().message();
+            return ((IMarker) row).getAttribute(IMarker.MESSAGE, "");
         }
     }
 
     private final class SeverityLabels extends Labels {
 
         SeverityLabels() {
-            super(row -> row.finding().element().name());
+            super(row -> row.getAttribute(IMarker.LOCATION, ""));
         }
 
         @Override
         public Image getImage(Object row) {
-            return images.create(ElementIcons.named(iconOf(((FindingRow) row).finding().severity())));
+            return images.create(ElementIcons.named(iconOf((IMarker) row)));
         }
 
-        private static String iconOf(Severity severity) {
-            return severity == Severity.INVALID ? Severity.ERROR.word() : severity.word();
+        private static String iconOf(IMarker finding) {
+            return switch (finding.getAttribute(IMarker.SEVERITY, IMarker.SEVERITY_INFO)) {
+                case IMarker.SEVERITY_ERROR -> "error";
+                case IMarker.SEVERITY_WARNING -> "warning";
+                default -> "note";
+            };
         }
     }
 }

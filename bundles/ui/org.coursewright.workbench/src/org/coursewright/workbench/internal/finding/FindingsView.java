@@ -2,10 +2,11 @@ package org.coursewright.workbench.internal.finding;
 
 import java.util.List;
 
-import org.coursewright.core.finding.Severity;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.WorkbenchIds;
+import org.coursewright.workbench.finding.FindingMarkers;
 import org.coursewright.workbench.internal.project.ProjectActions;
+import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -29,7 +30,8 @@ public final class FindingsView extends ViewPart {
 
     private OpenProjects projects;
     private ProjectActions actions;
-    private FindingsOfProjects findings;
+    private FindingMarkers markers;
+    private final Runnable refresh = this::show;
     private Composite stack;
     private Composite hintPanel;
     private Label hintText;
@@ -42,10 +44,11 @@ public final class FindingsView extends ViewPart {
         stack = new Composite(parent, SWT.NONE);
         stack.setLayout(new StackLayout());
         createHint();
-        table = new FindingsTable(stack);
+        markers = getSite().getService(FindingMarkers.class);
+        table = new FindingsTable(stack, markers);
         table.viewer().addPostSelectionChangedListener(event -> reveal(event.getStructuredSelection()));
         getSite().setSelectionProvider(table.viewer());
-        findings = new FindingsOfProjects(projects, parent.getDisplay()::asyncExec, this::show);
+        markers.addListener(refresh);
         show();
     }
 
@@ -58,7 +61,7 @@ public final class FindingsView extends ViewPart {
 
     @Override
     public void dispose() {
-        findings.dispose();
+        markers.removeListener(refresh);
         actions.dispose();
         super.dispose();
     }
@@ -69,7 +72,7 @@ public final class FindingsView extends ViewPart {
     }
 
     private void show() {
-        List<FindingRow> rows = findings.rows();
+        List<IMarker> rows = markers.all();
         table.show(rows);
         hintText.setText(hint());
         ((StackLayout) stack.getLayout()).topControl = rows.isEmpty() ? hintPanel : table;
@@ -78,24 +81,24 @@ public final class FindingsView extends ViewPart {
     }
 
     private String heading() {
-        return findings.areCurrent() ? FindingsText.current : FindingsText.checkingAgain;
+        return markers.areCurrent() ? FindingsText.current : FindingsText.checkingAgain;
     }
 
     private String hint() {
         if (projects.sessions().isEmpty()) {
             return FindingsText.noProject;
         }
-        return findings.areCurrent() ? FindingsText.nothingFound : FindingsText.checking;
+        return markers.areCurrent() ? FindingsText.nothingFound : FindingsText.checking;
     }
 
-    private static String counts(List<FindingRow> rows) {
-        long warnings = count(rows, Severity.WARNING);
-        long notes = count(rows, Severity.NOTE);
+    private static String counts(List<IMarker> rows) {
+        long warnings = count(rows, IMarker.SEVERITY_WARNING);
+        long notes = count(rows, IMarker.SEVERITY_INFO);
         return NLS.bind(FindingsText.counts, new Object[]{rows.size() - warnings - notes, warnings, notes});
     }
 
-    private static long count(List<FindingRow> rows, Severity severity) {
-        return rows.stream().filter(row -> row.finding().severity() == severity).count();
+    private static long count(List<IMarker> rows, int severity) {
+        return rows.stream().filter(row -> row.getAttribute(IMarker.SEVERITY, -1) == severity).count();
     }
 
     private void reveal(IStructuredSelection selection) {

@@ -12,9 +12,10 @@ import org.eclipse.emf.ecore.EReference;
  * @param owner whose elements they are
  * @param feature that holds them
  */
-record ElementGroup(EObject owner, EReference feature) implements IAdaptable {
+public record ElementGroup(EObject owner, EReference feature) implements IAdaptable {
 
-    List<?> members() {
+    /** @return the elements, in their order */
+    public List<?> members() {
         return (List<?>) owner.eGet(feature);
     }
 

@@ -13,7 +13,6 @@ import org.eclipse.jface.viewers.ColumnViewerEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
 import org.eclipse.jface.viewers.ColumnWeightData;
-import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
@@ -41,8 +40,7 @@ final class ProjectTreePanel extends Composite {
         viewer.setUseHashlookup(true);
         viewer.setContentProvider(new ProjectTree(projects));
         TreeViewerColumn column = new TreeViewerColumn(viewer, SWT.NONE);
-        column.setLabelProvider(new DelegatingStyledCellLabelProvider(
-                new ProjectTreeLabels(projects, JFaceResources.getResources())));
+        column.setLabelProvider(new SignedLabels(new ProjectTreeLabels(projects, JFaceResources.getResources())));
         column.setEditingSupport(new MarkEditing(viewer, projects, refused));
         TreeViewerEditor.create(viewer, new OnlyWhenAsked(viewer), ColumnViewerEditor.DEFAULT);
         TreeColumnLayout layout = new TreeColumnLayout();

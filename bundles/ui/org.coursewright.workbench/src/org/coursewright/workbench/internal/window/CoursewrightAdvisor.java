@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.WorkbenchIds;
+import org.coursewright.workbench.finding.FindingMarkers;
 import org.coursewright.workbench.internal.project.ProjectOpening;
 import org.coursewright.workbench.internal.project.RememberedProjects;
 import org.eclipse.ui.IWorkbench;
@@ -41,6 +42,7 @@ final class CoursewrightAdvisor extends WorkbenchAdvisor {
     public void postStartup() {
         IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
         OpenProjects projects = workbench.getService(OpenProjects.class);
+        workbench.getService(FindingMarkers.class); // listens from now on
         RememberedProjects remembered = new RememberedProjects(projects);
         List<Path> files = arguments.projects().isEmpty() ? remembered.files() : arguments.projects();
         projects.addListener(remembered);

@@ -7,6 +7,8 @@ final class WindowText extends NLS {
 
     public static String title;
     public static String menuEdit;
+    public static String settingsInUse;
+    public static String settingsUnusable;
 
     static {
         NLS.initializeMessages(WindowText.class.getPackageName() + ".messages", WindowText.class);

@@ -3,18 +3,23 @@ package org.coursewright.workbench.internal.window;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 
-/** Opens the workbench and stays until it is closed. */
+/** Opens the workbench and stays until it is closed, unless another one uses the same settings. */
 public final class WorkbenchApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
         StartArguments arguments = StartArguments.of(Platform.getApplicationArgs());
         Display display = PlatformUI.createDisplay();
-        try {
+        try (SettingsFolder settings = SettingsFolder.ofInstance()) {
+            if (!settings.isOurs()) {
+                MessageDialog.openError(null, Platform.getProduct().getName(), settings.explanation());
+                return EXIT_OK;
+            }
             int code = PlatformUI.createAndRunWorkbench(display, new CoursewrightAdvisor(arguments));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
