@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.coursewright.core.derive.DerivationGraph;
@@ -193,6 +194,32 @@ public final class ProjectSession implements AutoCloseable {
     /** @return what {@link #redo()} would make again, in words */
     public Optional<String> redoLabel() {
         return Optional.ofNullable(history.getRedoCommand()).map(Command::getLabel);
+    }
+
+    /** @return all edits of the session, what is taken back too */
+    public SessionHistory history() {
+        SessionHistory made = history.history();
+        return recoveredUnsaved ? new SessionHistory(made.steps(), made.position(), OptionalInt.empty()) : made;
+    }
+
+    /**
+     * Takes edits back, or makes edits again that were taken back, until so many are in effect.
+     *
+     * @param position from 0 for none to the number of all {@link SessionHistory#steps() steps}
+     * @throws IllegalArgumentException if there are fewer edits
+     */
+    public void goTo(int position) {
+        requireOpen();
+        if (position < 0 || position > history().steps().size()) {
+            throw new IllegalArgumentException("There is no step %d; there are %d.".formatted(position,
+                    history().steps().size()));
+        }
+        while (history().position() > position) {
+            undo();
+        }
+        while (history().position() < position) {
+            redo();
+        }
     }
 
     /** @return whether there is something to save */

@@ -1,5 +1,6 @@
 package org.coursewright.core.session;
 
+import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 
 import org.eclipse.emf.common.command.BasicCommandStack;
@@ -39,6 +40,12 @@ final class SessionCommandStack extends BasicCommandStack {
             super.redo();
             afterStep.accept(SessionEvent.Kind.REDONE, command);
         }
+    }
+
+    /** @return the edits made so far, those that are taken back too */
+    SessionHistory history() {
+        return new SessionHistory(commandList.stream().map(Command::getLabel).toList(), top + 1,
+                saveIndex < -1 ? OptionalInt.empty() : OptionalInt.of(saveIndex + 1));
     }
 
     /** Instead of writing it to a log and going on. */
