@@ -12,9 +12,11 @@ import org.coursewright.measure.Length;
  * @param to where it ends along the wall
  * @param startsWith how it begins
  * @param endsWith how it ends
- * @param reason why nothing fills it and what would, a sentence
+ * @param reason why nothing fills it
+ * @param nearest lengths that could be filled
  */
-public record UnfillableRun(int course, Length from, Length to, RunEnd startsWith, RunEnd endsWith, String reason) {
+public record UnfillableRun(int course, Length from, Length to, RunEnd startsWith, RunEnd endsWith,
+        UnfillableReason reason, NearestLengths nearest) {
 
     public UnfillableRun {
         Objects.requireNonNull(from, "from");
@@ -22,5 +24,11 @@ public record UnfillableRun(int course, Length from, Length to, RunEnd startsWit
         Objects.requireNonNull(startsWith, "startsWith");
         Objects.requireNonNull(endsWith, "endsWith");
         Objects.requireNonNull(reason, "reason");
+        Objects.requireNonNull(nearest, "nearest");
+    }
+
+    /** @return {@code to - from} */
+    public Length length() {
+        return to.minus(from);
     }
 }

@@ -11,22 +11,26 @@ final class FillableIntervals {
 
     private final Masonry masonry;
     private final RunShape shape;
+    private final int mostCuts;
     private long nearest;
     private boolean found;
 
-    FillableIntervals(Masonry masonry, RunShape shape) {
+    /** @param mostCuts most pieces cut to length */
+    FillableIntervals(Masonry masonry, RunShape shape, int mostCuts) {
         this.masonry = masonry;
         this.shape = shape;
+        this.mostCuts = mostCuts;
     }
 
     /** The nearest such length below (-1) or above (1) the run's own, no further away than {@code reach}. */
     Optional<Long> nearest(int direction, long reach) {
         long limit = shape.length() + reach;
-        long longestCuts = masonry.canCut() ? limit / (masonry.cutLeast() + masonry.least()) + 1 : 0;
+        long possible = masonry.canCut() ? limit / (masonry.cutLeast() + masonry.least()) + 1 : 0;
+        long cutsTried = Math.min(mostCuts, possible);
         found = false;
         for (int[] specials : SpecialCounts.upTo(Integer.MAX_VALUE, masonry, limit).counts()) {
             for (long wholes = 0; wholes <= limit / masonry.whole(); wholes++) {
-                for (long cuts = 0; cuts <= longestCuts; cuts++) {
+                for (long cuts = 0; cuts <= cutsTried; cuts++) {
                     consider(direction, specials, wholes, cuts);
                 }
             }

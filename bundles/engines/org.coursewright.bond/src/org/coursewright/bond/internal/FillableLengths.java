@@ -2,9 +2,11 @@ package org.coursewright.bond.internal;
 
 import java.util.Optional;
 
+import org.coursewright.bond.NearestLengths;
+import org.coursewright.bond.UnfillableReason;
 import org.coursewright.measure.Length;
 
-/** Says why nothing fills a run, and which lengths next to its own could be filled. */
+/** Tells why nothing fills a run, and which lengths next to a run's own could be filled, with few cuts or at all. */
 final class FillableLengths {
 
     /** How far from the run's length to look, in whole units. */
@@ -16,40 +18,35 @@ final class FillableLengths {
         this.masonry = masonry;
     }
 
-    String reason(RunShape shape) {
-        Optional<Long> shorter = nearest(shape, -1);
-        Optional<Long> longer = nearest(shape, 1);
-        return why(shape) + " " + remedy(shorter, longer);
-    }
-
-    private String why(RunShape shape) {
+    /** Why nothing fills a run. */
+    UnfillableReason reason(RunShape shape) {
         long joints = (shape.startJoints() + shape.endJoints()) * masonry.least();
+        long shortest = shortestPiece(shape);
+        return shape.length() < shortest + joints
+                ? new UnfillableReason.TooShort(Length.ofUnits(shortest), Length.ofUnits(joints))
+                : new UnfillableReason.NothingAddsUp(Length.ofUnits(masonry.least()), Length.ofUnits(masonry.most()));
+    }
+
+    private long shortestPiece(RunShape shape) {
         long shortest = masonry.specials().stream().reduce(masonry.whole(), Math::min);
-        if (masonry.canCut()) {
-            shortest = Math.min(shortest, shape.rakeEnds() > 0 ? masonry.shortest() : masonry.cutLeast());
+        if (!masonry.canCut()) {
+            return shortest;
         }
-        if (shape.length() < shortest + joints) {
-            return "The run of %s is too short: the shortest piece is %s and its joints take at least %s.".formatted(
-                    text(shape.length()), text(shortest), text(joints));
-        }
-        return "No pieces with joints between %s and %s add up to %s.".formatted(text(masonry.least()),
-                text(masonry.most()), text(shape.length()));
+        return Math.min(shortest, shape.rakeEnds() > 0 ? masonry.shortest() : masonry.cutLeast());
     }
 
-    private static String remedy(Optional<Long> shorter, Optional<Long> longer) {
-        if (shorter.isPresent() && longer.isPresent()) {
-            return "It could be filled if it were %s or %s long.".formatted(text(shorter.get()), text(longer.get()));
-        }
-        return shorter.or(() -> longer).map(length -> "It could be filled if it were %s long.".formatted(text(length)))
-                .orElse("Allow a wider range of joints or a shorter piece.");
+    /** The nearest lengths that can be filled; exact, as fillable lengths form intervals. */
+    NearestLengths nearest(RunShape shape) {
+        return nearest(shape, Integer.MAX_VALUE);
     }
 
-    private static String text(long length) {
-        return Length.ofUnits(length).toString();
+    /** The nearest lengths that can be filled with no more than so many pieces cut to length. */
+    NearestLengths nearest(RunShape shape, int mostCuts) {
+        return new NearestLengths(nearest(shape, mostCuts, -1), nearest(shape, mostCuts, 1));
     }
 
-    /** The nearest length that can be filled, below or above; exact, as fillable lengths form intervals. */
-    private Optional<Long> nearest(RunShape shape, int direction) {
-        return new FillableIntervals(masonry, shape).nearest(direction, REACH * masonry.whole());
+    private Optional<Length> nearest(RunShape shape, int mostCuts, int direction) {
+        return new FillableIntervals(masonry, shape, mostCuts).nearest(direction, REACH * masonry.whole())
+                .map(Length::ofUnits);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.coursewright.bond.CourseLayout;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
+import org.coursewright.bond.ShortLap;
 import org.coursewright.bond.UnfillableRun;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
@@ -29,9 +30,8 @@ final class WallLaying {
         StackLayout layout = new StackLayout(stack, progress);
         List<Pattern> patterns = layout.lay();
         int cuts = patterns.stream().mapToInt(Pattern::cuts).sum();
-        int violations = violations(patterns);
-        int straight = straightJoints();
-        return new WallLayout(wall.mark(), courses(patterns), cuts, violations - straight, straight, unfillable(),
+        List<CourseLayout> courses = courses(patterns);
+        return new WallLayout(wall.mark(), courses, cuts, ShortLap.in(wall, courses), straightJoints(), unfillable(),
                 layout.isMet(), layout.bound());
     }
 
@@ -39,13 +39,6 @@ final class WallLaying {
         List<RunSpan> runs = stack.runs();
         return stack.contacts().stream()
                 .mapToInt(contact -> StraightJoints.between(runs.get(contact.below()), runs.get(contact.above())))
-                .sum();
-    }
-
-    private int violations(List<Pattern> patterns) {
-        return stack.contacts().stream()
-                .mapToInt(contact -> LapCheck.violations(patterns.get(contact.below()), patterns.get(contact.above()),
-                        contact.offset(), stack.masonry().lap()))
                 .sum();
     }
 
@@ -76,10 +69,13 @@ final class WallLaying {
     }
 
     private List<UnfillableRun> unfillable() {
-        return stack.unfillable().stream()
-                .map(span -> new UnfillableRun(wall.courses().get(span.course()).number(), Length.ofUnits(span.from()),
-                        Length.ofUnits(span.to()), span.start(), span.end(),
-                        new FillableLengths(stack.masonry()).reason(span.shape())))
-                .toList();
+        return stack.unfillable().stream().map(this::unfillable).toList();
+    }
+
+    private UnfillableRun unfillable(RunSpan span) {
+        FillableLengths lengths = new FillableLengths(stack.masonry());
+        return new UnfillableRun(wall.courses().get(span.course()).number(), Length.ofUnits(span.from()),
+                Length.ofUnits(span.to()), span.start(), span.end(), lengths.reason(span.shape()),
+                lengths.nearest(span.shape()));
     }
 }

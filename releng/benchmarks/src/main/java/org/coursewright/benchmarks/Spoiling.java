@@ -11,11 +11,16 @@ import org.coursewright.bond.BondResult;
 import org.coursewright.bond.CourseLayout;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
+import org.coursewright.bond.ShortLap;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.measure.Length;
+import org.coursewright.measure.LengthRatio;
 
 /** Spoils a sound layout in every way that a verifier has to notice. */
 final class Spoiling {
+
+    private static final ShortLap SHORT = new ShortLap(1, 2, Length.ZERO, new LengthRatio(Length.ZERO, 1),
+            Length.ofMillimetres(1));
 
     private Spoiling() {
     }
@@ -23,8 +28,8 @@ final class Spoiling {
     /** @return by what was done the layout with its first wall spoiled */
     static Map<String, BondResult> of(BondResult sound) {
         Map<String, BondResult> spoiled = new LinkedHashMap<>();
-        spoiled.put("a cut not counted", wall(sound, wall -> counted(wall, 1, 0)));
-        spoiled.put("a lap violation not there", wall(sound, wall -> counted(wall, 0, 1)));
+        spoiled.put("a cut not counted", wall(sound, wall -> counted(wall, 1, List.of())));
+        spoiled.put("a lap violation not there", wall(sound, wall -> counted(wall, 0, List.of(SHORT))));
         spoiled.put("a course left out",
                 wall(sound, wall -> laid(wall, wall.courses().subList(1, wall.courses().size()))));
         spoiled.put("a run left out", run(sound, run -> Optional.empty()));
@@ -45,14 +50,15 @@ final class Spoiling {
         return new BondResult(walls, sound.throughOnOdd(), false, 0);
     }
 
-    private static WallLayout counted(WallLayout wall, int cuts, int violations) {
-        return new WallLayout(wall.mark(), wall.courses(), wall.cutPieces() + cuts, wall.lapViolations() + violations,
-                wall.straightJoints(),
+    private static WallLayout counted(WallLayout wall, int cuts, List<ShortLap> more) {
+        List<ShortLap> shortLaps = new ArrayList<>(wall.shortLaps());
+        shortLaps.addAll(more);
+        return new WallLayout(wall.mark(), wall.courses(), wall.cutPieces() + cuts, shortLaps, wall.straightJoints(),
                 wall.unfillable(), false, 0);
     }
 
     private static WallLayout laid(WallLayout wall, List<CourseLayout> courses) {
-        return new WallLayout(wall.mark(), courses, wall.cutPieces(), wall.lapViolations(), wall.straightJoints(),
+        return new WallLayout(wall.mark(), courses, wall.cutPieces(), wall.shortLaps(), wall.straightJoints(),
                 wall.unfillable(), false,
                 0);
     }

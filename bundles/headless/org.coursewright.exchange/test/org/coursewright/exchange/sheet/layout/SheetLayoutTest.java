@@ -135,7 +135,7 @@ class SheetLayoutTest {
         Run run = new Run(Length.ofInches(-10), plain.length(), RunEnd.FACE, RunEnd.FACE,
                 Optional.of(new LengthRatio(Length.ofInchFraction(1, 2), 1)), 1, List.of(whole, whole));
         WallLayout layout = new WallLayout("B", List.of(new CourseLayout(plain.face().courses().get(0), List.of(run))),
-                0, 0, 0, List.of(), true, 0);
+                0, List.of(), 0, List.of(), true, 0);
         SheetWall bonded = new SheetWall("Made", "B14", "stretcher", plain.thickness(), plain.unitHeight(), List.of(),
                 plain.top(), plain.format(), plain.face(), layout);
         SheetPage page = arrange(bonded).pages().get(0);

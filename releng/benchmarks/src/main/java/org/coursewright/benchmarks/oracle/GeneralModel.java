@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
+import org.coursewright.bond.NearestLengths;
+import org.coursewright.bond.UnfillableReason;
 import org.coursewright.bond.UnfillableRun;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
@@ -54,7 +56,9 @@ public final class GeneralModel {
 
     private UnfillableRun unfilled(Stretch stretch) {
         return new UnfillableRun(wall.courses().get(stretch.course()).number(), LaidStretch.length(stretch.from()),
-                LaidStretch.length(stretch.to()), stretch.start(), stretch.end(), "Nothing fills it.");
+                LaidStretch.length(stretch.to()), stretch.start(), stretch.end(),
+                new UnfillableReason.NothingAddsUp(wall.rule().least(), wall.rule().most()),
+                new NearestLengths(Optional.empty(), Optional.empty()));
     }
 
     /**

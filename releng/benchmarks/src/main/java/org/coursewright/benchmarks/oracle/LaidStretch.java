@@ -31,7 +31,7 @@ record LaidStretch(Stretch stretch, List<Long> pieces) {
                     .toList();
             courses.add(new CourseLayout(wall.courses().get(index), runs));
         }
-        return new WallLayout(wall.mark(), courses, 0, 0, 0, unfillable, false, 0);
+        return new WallLayout(wall.mark(), courses, 0, List.of(), 0, unfillable, false, 0);
     }
 
     Run run(WallFace wall) {
