@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.coursewright.measure.Length;
+import org.coursewright.measure.LengthRatio;
 
 /** Recomputes what a layout claims, from the public result alone and in the plainest way. */
 public final class LayoutAudit {
@@ -36,11 +37,36 @@ public final class LayoutAudit {
         layout.courses().forEach(course -> course.runs().forEach(run -> run(wall, course.course(), run)));
         assertThat(cuts(layout)).isEqualTo(layout.cutPieces());
         assertThat(violations(wall, layout)).isEqualTo(layout.lapViolations() + layout.straightJoints());
+        layout.shortLaps().forEach(lap -> shortLap(wall, lap));
         assertThat(straightJoints(layout)).isEqualTo(layout.straightJoints());
         assertThat(layout.lowerBound()).isLessThanOrEqualTo(layout.cutPieces());
         if (layout.optimal()) {
             assertThat(layout.lowerBound()).isEqualTo(layout.cutPieces());
         }
+    }
+
+    private static void shortLap(WallFace wall, ShortLap lap) {
+        assertThat(lap.upper()).isEqualTo(lap.lower() + 1);
+        assertThat(lap.least()).isEqualTo(wall.rule().leastLap());
+        assertThat(lap.lap()).isLessThan(new LengthRatio(lap.least(), 1));
+    }
+
+    /** Every cut of a layout has one cause, and runs that need none by themselves are not said to. */
+    public static void checkReasons(BondRequest request, BondResult result, int wall) {
+        List<CutReason> reasons = new CutReasons(request, result).of(wall);
+        WallLayout layout = result.walls().get(wall);
+        assertThat(reasons).allSatisfy(reason -> {
+            assertThat(reason.causes()).isNotEmpty().allMatch(cause -> cause.cuts() > 0);
+            assertThat(cutsOf(layout, reason)).isEqualTo(reason.cuts());
+        });
+        assertThat(reasons.stream().mapToInt(CutReason::cuts).sum()).isEqualTo(layout.cutPieces());
+    }
+
+    private static long cutsOf(WallLayout layout, CutReason reason) {
+        return layout.courses().stream().filter(course -> course.course().number() == reason.course())
+                .flatMap(course -> course.runs().stream())
+                .filter(run -> run.from().equals(reason.from()) && run.to().equals(reason.to()))
+                .flatMap(run -> run.pieces().stream()).filter(piece -> piece.kind() == Piece.Kind.CUT).count();
     }
 
     private static void run(WallFace wall, Course course, Run run) {

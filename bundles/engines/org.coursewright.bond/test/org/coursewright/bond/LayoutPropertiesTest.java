@@ -25,7 +25,9 @@ class LayoutPropertiesTest {
         RandomWalls walls = new RandomWalls(11);
         for (int index = 0; index < WALLS; index++) {
             BondRequest request = walls.wall("40", "400", 20, 4);
-            LayoutAudit.check(request.walls().get(0), solve(request).walls().get(0));
+            BondResult result = solve(request);
+            LayoutAudit.check(request.walls().get(0), result.walls().get(0));
+            LayoutAudit.checkReasons(request, result, 0);
         }
     }
 

@@ -70,7 +70,19 @@ class LayCommandTest {
         assertThat(lines.subList(1, 6)).extracting(line -> line.substring(0, 2)).containsExactly("W1", "W2", "W3", "W4",
                 "W5");
         assertThat(lines.get(6)).startsWith("total");
-        assertThat(lines.get(8)).startsWith("rooms: 5 walls, ");
+        assertThat(lines.get(lines.size() - 2)).startsWith("rooms: 5 walls, ");
+    }
+
+    @Test
+    void everyCutIsExplainedAsTextAndAsJson() {
+        String text = CommandRun.of("lay", schedules.project()).out();
+        int explained = text.lines().filter(line -> line.matches(" +\\d+ cut in courses? .+ .+\\."))
+                .mapToInt(line -> Integer.parseInt(line.strip().split(" ")[0])).sum();
+        JsonObject building = CommandRun.of("lay", schedules.project(), "--format", "json").json().getAsJsonObject();
+
+        assertThat(explained).isPositive()
+                .isEqualTo(building.getAsJsonObject("totals").get("cut").getAsInt());
+        assertThat(LayRecount.of(building).faults()).isEmpty();
     }
 
     @Test

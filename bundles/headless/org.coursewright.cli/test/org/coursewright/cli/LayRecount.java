@@ -63,6 +63,10 @@ final class LayRecount {
         int shortLaps = shortLaps(joints, number(wall.getAsJsonObject("rule"), "leastLap")) - straight;
         expect("%s lapViolations %s, recomputed %d".formatted(mark, wall.get("lapViolations"), shortLaps),
                 wall.get("lapViolations").getAsInt() == shortLaps);
+        expect(mark + " shortLaps", elements(wall, "shortLaps").size() == shortLaps);
+        int explained = objects(wall, "cutReasons").stream().flatMap(reason -> objects(reason, "causes").stream())
+                .mapToInt(cause -> cause.get("cuts").getAsInt()).sum();
+        expect("%s cutReasons for %d cuts".formatted(mark, explained), explained == counts.getOrDefault("cut", 0));
     }
 
     private void recountRun(String where, JsonObject run, JsonObject rule, Map<String, Integer> counts,

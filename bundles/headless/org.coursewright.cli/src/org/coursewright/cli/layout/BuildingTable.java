@@ -1,6 +1,7 @@
 package org.coursewright.cli.layout;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.TextTable;
@@ -26,7 +27,7 @@ final class BuildingTable {
         UnitCount totals = result.totals();
         table.row("total", "", "", totals.whole(), totals.special(), totals.cut(), lapsShort(), notFilled(), proven());
         List<String> lines = table.lines();
-        return String.join("\n", lines) + "\n\n" + summary(totals);
+        return String.join("\n", lines) + cutReasons() + "\n\n" + summary(totals);
     }
 
     private void add(TextTable table, LaidWall wall) {
@@ -34,6 +35,12 @@ final class BuildingTable {
         table.row(wall.face().mark(), format.format(wall.face().length()), wall.layout().courses().size(),
                 count.whole(), count.special(), count.cut(), wall.layout().lapViolations(),
                 wall.layout().unfillable().size(), wall.layout().optimal() ? "yes" : "no");
+    }
+
+    private String cutReasons() {
+        CutTable table = new CutTable(format, result.meetings());
+        return result.walls().stream().flatMap(wall -> table.lines(wall).stream())
+                .collect(Collectors.joining("\n", "\n\n", "")).stripTrailing();
     }
 
     private String summary(UnitCount totals) {

@@ -1,17 +1,23 @@
 package org.coursewright.cli.layout;
 
+import java.util.List;
 import java.util.Locale;
 
 import org.coursewright.bond.CourseLayout;
 import org.coursewright.bond.JointRule;
+import org.coursewright.bond.Meeting;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
 import org.coursewright.bond.RunEnd;
+import org.coursewright.bond.ShortLap;
 import org.coursewright.bond.UnfillableRun;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.JsonText;
 import org.coursewright.cli.layout.LayResult.LaidWall;
+import org.coursewright.core.bond.CutWords;
+import org.coursewright.core.bond.UnfillableWords;
 import org.coursewright.core.bond.UnitCount;
+import org.coursewright.measure.LengthFormat;
 
 /** Writes a layout as {@code coursewright.lay/1}, described in docs/formats/lay-json.md. */
 final class LayJson {
@@ -19,20 +25,23 @@ final class LayJson {
     private static final String SCHEMA = "coursewright.lay/1";
 
     private final JsonText json;
+    private final LengthFormat format;
 
-    private LayJson(JsonText json) {
+    private LayJson(JsonText json, LengthFormat format) {
         this.json = json;
+        this.format = format;
     }
 
-    static String of(LayResult result) {
-        return JsonText.document(SCHEMA, json -> new LayJson(json).write(result));
+    /** @param format of lengths in sentences */
+    static String of(LayResult result, LengthFormat format) {
+        return JsonText.document(SCHEMA, json -> new LayJson(json, format).write(result));
     }
 
     private void write(LayResult result) {
         json.member("project", result.project());
         json.member("unit", "mm");
         json.object("totals", () -> write(result.totals()));
-        json.array("walls", result.walls(), wall -> json.object(() -> write(wall)));
+        json.array("walls", result.walls(), wall -> json.object(() -> write(wall, result.meetings())));
         FindingText.write(result.findings(), json);
     }
 
@@ -42,7 +51,7 @@ final class LayJson {
         json.member("cut", count.cut());
     }
 
-    private void write(LaidWall wall) {
+    private void write(LaidWall wall, List<Meeting> meetings) {
         json.member("mark", wall.face().mark());
         json.member("length", wall.face().length());
         write(wall.count());
@@ -52,7 +61,10 @@ final class LayJson {
         json.member("optimal", wall.layout().optimal());
         json.member("lowerBound", wall.layout().lowerBound());
         json.object("rule", () -> write(wall.face().rule()));
+        json.array("shortLaps", wall.layout().shortLaps(), lap -> json.object(() -> write(lap)));
         json.array("unfillable", wall.layout().unfillable(), run -> json.object(() -> write(run)));
+        CutReasonJson reasons = new CutReasonJson(json, new CutWords(format, wall.face().mark(), meetings));
+        json.array("cutReasons", wall.cutReasons(), reason -> json.object(() -> reasons.write(reason)));
         json.array("courses", wall.layout().courses(), course -> json.object(() -> write(course)));
     }
 
@@ -68,7 +80,17 @@ final class LayJson {
         json.member("from", run.from());
         json.member("to", run.to());
         writeEnds(run.startsWith(), run.endsWith());
-        json.member("reason", run.reason());
+        json.member("reason", new UnfillableWords(format).of(run));
+        run.nearest().shorter().ifPresent(length -> json.member("shorter", length));
+        run.nearest().longer().ifPresent(length -> json.member("longer", length));
+    }
+
+    private void write(ShortLap lap) {
+        json.member("lower", lap.lower());
+        json.member("upper", lap.upper());
+        json.member("at", lap.at());
+        json.member("lap", lap.lap().toMillimetres());
+        json.member("least", lap.least());
     }
 
     private void write(CourseLayout course) {

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
+import org.coursewright.bond.CutReason;
+import org.coursewright.bond.Meeting;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.cli.BadInputException;
@@ -16,12 +18,19 @@ import org.coursewright.core.finding.Finding;
  *
  * @param project name of the project
  * @param walls each with what was asked for it
+ * @param meetings where walls of the building meet
  * @param findings of the whole building
  */
-record LayResult(String project, List<LaidWall> walls, List<Finding> findings) {
+record LayResult(String project, List<LaidWall> walls, List<Meeting> meetings, List<Finding> findings) {
 
-    /** A wall as it was asked and as it is laid. */
-    record LaidWall(WallFace face, WallLayout layout) {
+    /**
+     * A wall.
+     *
+     * @param face as it was asked
+     * @param layout as it is laid
+     * @param cutReasons why its pieces are cut, for every run that has cuts
+     */
+    record LaidWall(WallFace face, WallLayout layout, List<CutReason> cutReasons) {
 
         UnitCount count() {
             return UnitCount.of(java.util.stream.Stream.of(layout));
@@ -32,7 +41,7 @@ record LayResult(String project, List<LaidWall> walls, List<Finding> findings) {
         List<WallLayout> layouts = outcome.result().walls();
         List<WallFace> faces = outcome.faces();
         return new LayResult(project, IntStream.range(0, layouts.size())
-                .mapToObj(i -> new LaidWall(faces.get(i), layouts.get(i))).toList(), outcome.findings());
+                .mapToObj(i -> new LaidWall(faces.get(i), layouts.get(i), outcome.cutReasons(i))).toList(), outcome.request().meetings(), outcome.findings());
     }
 
     /** @return the same for one wall */
@@ -43,7 +52,7 @@ record LayResult(String project, List<LaidWall> walls, List<Finding> findings) {
             throw new BadInputException("--wall: There is no wall \"%s\". Walls are %s.".formatted(mark,
                     walls.stream().map(wall -> wall.face().mark()).limit(50).collect(Collectors.joining(", "))));
         }
-        return new LayResult(project, found, findings);
+        return new LayResult(project, found, meetings, findings);
     }
 
     UnitCount totals() {

@@ -10,6 +10,7 @@ import org.coursewright.bond.Run;
 import org.coursewright.bond.RunEnd;
 import org.coursewright.bond.UnfillableRun;
 import org.coursewright.cli.layout.LayResult.LaidWall;
+import org.coursewright.core.bond.UnfillableWords;
 import org.coursewright.core.bond.UnitCount;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
@@ -41,6 +42,7 @@ final class WallTable {
             wall.layout().unfillable().stream().filter(run -> run.course() == course.course().number())
                     .forEach(this::add);
         }
+        lines.addAll(new CutTable(format, result.meetings()).lines(wall));
         UnitCount count = wall.count();
         lines.add("%d whole, %d special, %d cut; %d laps short.".formatted(count.whole(), count.special(),
                 count.cut(), wall.layout().lapViolations()));
@@ -55,7 +57,7 @@ final class WallTable {
 
     private void add(UnfillableRun run) {
         lines.add("      %s to %s: not filled. %s".formatted(format.format(run.from()), format.format(run.to()),
-                run.reason()));
+                new UnfillableWords(format).of(run)));
     }
 
     /** Rounded to the nearest 1/320 mm, far finer than anybody lays. */

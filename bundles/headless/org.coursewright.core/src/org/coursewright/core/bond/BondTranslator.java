@@ -60,7 +60,7 @@ public final class BondTranslator {
         BondTranslator translator = new BondTranslator(project);
         translator.building().ifPresent(building -> building.getStoreys().forEach(translator::read));
         SoundRequest sound = new SoundRequest(translator.faces, translator.meetings);
-        return new Translation(sound.request(), translator.references,
+        return new Translation(sound.request(), translator.references, translator.format,
                 translator.findings.gravestFirst());
     }
 

@@ -45,14 +45,15 @@ public final class BuildingLayout {
         BondResult result = solver.solve(translation.request(), progress);
         Findings findings = new Findings();
         findings.addAll(translation.findings());
-        result.walls().forEach(wall -> tell(wall, translation.references().get(wall.mark()), findings));
+        UnfillableWords words = new UnfillableWords(translation.format());
+        result.walls().forEach(wall -> tell(wall, translation.references().get(wall.mark()), words, findings));
         return new LayoutOutcome(translation.request(), result, UnitCount.of(result.walls().stream()),
                 findings.gravestFirst());
     }
 
-    private static void tell(WallLayout wall, ElementReference element, Findings findings) {
+    private static void tell(WallLayout wall, ElementReference element, UnfillableWords words, Findings findings) {
         for (UnfillableRun run : wall.unfillable()) {
-            findings.error("lay.unfillable", element.at("course " + run.course()), run.reason());
+            findings.error("lay.unfillable", element.at("course " + run.course()), words.of(run));
         }
         if (wall.lapViolations() > 0) {
             findings.warning("lay.lap", element,

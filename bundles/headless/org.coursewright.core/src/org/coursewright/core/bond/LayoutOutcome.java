@@ -5,6 +5,8 @@ import java.util.Objects;
 
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
+import org.coursewright.bond.CutReason;
+import org.coursewright.bond.CutReasons;
 import org.coursewright.bond.WallFace;
 import org.coursewright.core.finding.Finding;
 
@@ -28,5 +30,15 @@ public record LayoutOutcome(BondRequest request, BondResult result, UnitCount to
     /** @return the walls as they were asked to be laid, in the order of the layouts in the result */
     public List<WallFace> faces() {
         return request.walls();
+    }
+
+    /**
+     * Why pieces of a wall are cut.
+     *
+     * @param wall place of the wall among {@link #faces()}, from 0
+     * @return a reason for every run with cut pieces, from the bottom up
+     */
+    public List<CutReason> cutReasons(int wall) {
+        return new CutReasons(request, result).of(wall);
     }
 }

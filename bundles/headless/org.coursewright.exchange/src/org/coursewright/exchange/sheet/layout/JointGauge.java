@@ -10,6 +10,7 @@ import java.util.StringJoiner;
 import org.coursewright.bond.CourseLayout;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
+import org.coursewright.core.bond.CourseNumbers;
 import org.coursewright.exchange.sheet.SheetWall;
 import org.coursewright.exchange.sheet.layout.Table.Column;
 import org.coursewright.exchange.sheet.page.TextMeasure;

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.coursewright.core.bond.CourseNumbers;
+import org.coursewright.core.bond.UnfillableWords;
 import org.coursewright.exchange.sheet.SheetWall;
 import org.coursewright.exchange.sheet.layout.Table.Column;
 import org.coursewright.exchange.sheet.page.TextMeasure;
@@ -25,8 +27,9 @@ final class NotFilled {
 
     static Table of(SheetWall wall, SheetFormat format, TextMeasure measure) {
         Map<Why, List<Integer>> courses = new LinkedHashMap<>();
+        UnfillableWords words = new UnfillableWords(format.inSentences());
         wall.layout().unfillable().forEach(run -> courses
-                .computeIfAbsent(new Why(run.from(), run.to(), run.reason()), why -> new ArrayList<>())
+                .computeIfAbsent(new Why(run.from(), run.to(), words.of(run)), why -> new ArrayList<>())
                 .add(run.course()));
         List<List<String>> rows = new ArrayList<>();
         courses.forEach((why, numbers) -> {

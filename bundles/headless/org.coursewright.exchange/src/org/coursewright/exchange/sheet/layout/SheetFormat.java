@@ -40,6 +40,11 @@ public record SheetFormat(DisplayUnit unit) {
         return length(Rounding.nearest(joint.total(), 1, joint.count()));
     }
 
+    /** @return how sentences write lengths, with their unit */
+    public LengthFormat inSentences() {
+        return LengthFormat.of(unit);
+    }
+
     /** @return whether lengths are written in feet and inches */
     public boolean isInches() {
         return unit == DisplayUnit.INCH;

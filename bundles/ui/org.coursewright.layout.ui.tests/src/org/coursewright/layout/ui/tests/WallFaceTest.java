@@ -10,6 +10,8 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
+import org.coursewright.bond.CutReason;
+import org.coursewright.bond.Piece;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.core.session.ProjectStore;
 import org.coursewright.diagram.ui.picture.PngFile;
@@ -68,10 +70,14 @@ class WallFaceTest {
     }
 
     @Test
-    void lapsInTroubleAreAsManyAsTheEngineCounts() {
+    void everyCutPieceHasAReason() {
         FaceDrawing drawing = face.laid();
 
-        assertEquals(drawing.layout().lapViolations(), drawing.shortLaps().size());
+        long explained = drawing.courses().stream().flatMap(course -> course.pieces().stream())
+                .filter(piece -> piece.piece().kind() == Piece.Kind.CUT)
+                .filter(piece -> drawing.cutReason(piece).isPresent()).count();
+        assertEquals(drawing.count().cut(), explained);
+        assertEquals(drawing.count().cut(), drawing.cutReasons().stream().mapToInt(CutReason::cuts).sum());
     }
 
     @Test

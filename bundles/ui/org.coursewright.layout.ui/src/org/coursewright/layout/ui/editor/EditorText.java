@@ -23,6 +23,7 @@ final class EditorText extends NLS {
     public static String other;
     public static String piece;
     public static String pieceJoint;
+    public static String pieceWhy;
     public static String pngFiles;
     public static String proven;
     public static String shortLap;

@@ -54,8 +54,9 @@ final class PieceHints extends MouseAdapter implements MouseMoveListener {
     private Optional<String> hint(FaceDrawing drawing, MouseEvent event) {
         FacePlace place = place();
         Point at = at(event);
-        return pieceAt(drawing, event).map(new PieceWords(state.get().format())::of).or(() -> new UnfillableWords(
-                drawing).at(place.along(at.x), place.height(at.y)));
+        PieceWords words = new PieceWords(state.get().format(), Optional.of(drawing));
+        return pieceAt(drawing, event).map(words::of).or(() -> new UnfillableHint(drawing, state.get().format())
+                .at(place.along(at.x), place.height(at.y)));
     }
 
     @Override

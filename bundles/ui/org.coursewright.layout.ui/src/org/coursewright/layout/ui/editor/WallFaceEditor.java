@@ -86,8 +86,12 @@ public final class WallFaceEditor extends DiagramEditor {
         return ProjectFormat.of(project());
     }
 
+    private PieceWords words() {
+        return new PieceWords(format(), laying == null ? Optional.empty() : laying.drawing());
+    }
+
     private String spoken() {
-        String piece = selected.map(new PieceWords(format())::of).orElse("");
+        String piece = selected.map(words()::of).orElse("");
         return NLS.bind(EditorText.accessibleFace, wall().getMark()) + "\n" + piece;
     }
 
@@ -139,7 +143,7 @@ public final class WallFaceEditor extends DiagramEditor {
     private void select(Optional<PlacedPiece> piece) {
         selected = piece;
         getEditorSite().getActionBars().getStatusLineManager().setMessage(
-                piece.map(new PieceWords(format())::of).map(words -> words.replace("\n", ". ")).orElse(""));
+                piece.map(words()::of).map(words -> words.replace("\n", ". ")).orElse(""));
         refreshParts();
     }
 

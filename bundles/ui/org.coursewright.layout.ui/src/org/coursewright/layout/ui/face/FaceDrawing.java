@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.coursewright.bond.CutReason;
+import org.coursewright.bond.Meeting;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.core.bond.LayoutOutcome;
@@ -18,10 +20,11 @@ import org.coursewright.model.building.Wall;
  * @param layout how it is laid
  * @param top of the wall
  * @param courses from the bottom up
- * @param shortLaps where joints lap too little
+ * @param cutReasons why its pieces are cut, for every run that has cuts
+ * @param meetings where walls of the building meet
  */
 public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<FaceCourse> courses,
-        List<ShortLap> shortLaps) {
+        List<CutReason> cutReasons, List<Meeting> meetings) {
 
     /**
      * Reads how a wall is laid.
@@ -34,21 +37,33 @@ public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<Fa
         List<WallLayout> walls = outcome.result().walls();
         for (int i = 0; i < walls.size(); i++) {
             if (walls.get(i).mark().equals(wall.getMark()) && wall.getUnitType() != null) {
-                return Optional.of(of(wall, outcome.faces().get(i), walls.get(i)));
+                return Optional.of(of(wall, outcome, i));
             }
         }
         return Optional.empty();
     }
 
-    private static FaceDrawing of(Wall wall, WallFace face, WallLayout layout) {
+    private static FaceDrawing of(Wall wall, LayoutOutcome outcome, int index) {
+        WallFace face = outcome.faces().get(index);
+        WallLayout layout = outcome.result().walls().get(index);
         Length unit = wall.getUnitType().getHeight();
         List<FaceCourse> courses = layout.courses().stream().map(course -> FaceCourse.of(course, unit)).toList();
-        return new FaceDrawing(face, layout, TopLine.of(wall, face.length()), courses, ShortLap.in(face, layout));
+        return new FaceDrawing(face, layout, TopLine.of(wall, face.length()), courses, outcome.cutReasons(index),
+                outcome.request().meetings());
     }
 
     /** @return how many pieces of each kind there are */
     public UnitCount count() {
         return UnitCount.of(Stream.of(layout));
+    }
+
+    /**
+     * @param piece of the wall
+     * @return why pieces of its run are cut, empty if none is or if it is not of this layout
+     */
+    public Optional<CutReason> cutReason(PlacedPiece piece) {
+        return cutReasons.stream().filter(reason -> reason.course() == piece.course()
+                && reason.from().equals(piece.run().from()) && reason.to().equals(piece.run().to())).findFirst();
     }
 
     /**

@@ -8,7 +8,7 @@ import org.coursewright.bond.Run;
 import org.coursewright.bond.RunEnd;
 import org.coursewright.measure.Length;
 
-/** Finds where the pieces of a run, and the joints between and beside them, lie. */
+/** Finds where the pieces of a run lie. */
 final class PlacedRun {
 
     private final int course;
@@ -35,26 +35,6 @@ final class PlacedRun {
             before++;
         }
         return placed;
-    }
-
-    /** The joints, exactly: in units times the number of joints. */
-    List<PlacedJoint> joints() {
-        List<PlacedJoint> placed = new ArrayList<>();
-        Length laid = run.from();
-        if (startsWithJoint()) {
-            placed.add(joint(laid, 0, true));
-        }
-        for (int i = 0; placed.size() < joints; i++) {
-            laid = laid.plus(run.pieces().get(i).length());
-            boolean last = i == run.pieces().size() - 1;
-            placed.add(joint(laid, placed.size(), last));
-        }
-        return placed;
-    }
-
-    private PlacedJoint joint(Length laid, int before, boolean atEnd) {
-        long start = laid.units() * joints + before * jointTotal;
-        return new PlacedJoint(start, start + jointTotal, joints, atEnd);
     }
 
     private boolean startsWithJoint() {

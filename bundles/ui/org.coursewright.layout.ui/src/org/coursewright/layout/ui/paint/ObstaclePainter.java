@@ -47,7 +47,7 @@ final class ObstaclePainter {
         drawing.layout().unfillable().stream().filter(run -> run.course() <= upTo)
                 .forEach(run -> drawing.course(run.course()).ifPresent(course -> WallMarks.unfillable(graphics, ink,
                         place.box(run.from(), run.to(), course.course().bottom(), course.top()))));
-        drawing.shortLaps().stream().filter(lap -> lap.lower() < upTo)
+        drawing.layout().shortLaps().stream().filter(lap -> lap.lower() < upTo)
                 .forEach(lap -> drawing.course(lap.lower()).ifPresent(course -> WallMarks.shortLap(graphics, ink,
                         new Point(place.x(lap.at()), place.y(course.top())))));
     }

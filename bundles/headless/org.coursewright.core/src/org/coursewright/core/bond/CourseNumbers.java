@@ -1,18 +1,23 @@
-package org.coursewright.exchange.sheet.layout;
+package org.coursewright.core.bond;
 
 import java.util.List;
 import java.util.StringJoiner;
 
 /** Writes course numbers in short: {@code 1–9}, {@code 1–21 odd}, {@code 2, 5, 9}. */
-final class CourseNumbers {
+public final class CourseNumbers {
 
     private static final int LEAST_TO_SHORTEN = 3;
 
     private CourseNumbers() {
     }
 
-    /** @return the numbers, which rise, in short */
-    static String of(List<Integer> rising) {
+    /**
+     * Writes numbers in short.
+     *
+     * @param rising the numbers, each greater than the one before, not null
+     * @return the numbers in short
+     */
+    public static String of(List<Integer> rising) {
         StringJoiner text = new StringJoiner(", ");
         int at = 0;
         while (at < rising.size()) {

@@ -1,4 +1,4 @@
-package org.coursewright.exchange.sheet.layout;
+package org.coursewright.core.bond;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,0 +1,82 @@
+package org.coursewright.core.bond;
+
+import java.util.List;
+import java.util.Objects;
+
+import org.coursewright.bond.CutCause;
+import org.coursewright.bond.CutReason;
+import org.coursewright.bond.Meeting;
+import org.coursewright.bond.NearestLengths;
+import org.coursewright.bond.Obstacle;
+import org.coursewright.bond.RunBound;
+import org.coursewright.measure.LengthFormat;
+
+/** Says why pieces of a wall are cut. */
+public final class CutWords {
+
+    private final LengthFormat format;
+    private final BoundWords bounds;
+
+    /**
+     * @param format of lengths, not null
+     * @param wall mark of the wall, not null
+     * @param meetings of the building, not null
+     */
+    public CutWords(LengthFormat format, String wall, List<Meeting> meetings) {
+        this.format = Objects.requireNonNull(format, "format");
+        this.bounds = new BoundWords(wall, meetings);
+    }
+
+    /**
+     * Says what one cause is.
+     *
+     * @param reason of a run, not null
+     * @param cause one of its causes, not null
+     * @return whole sentences, the same for runs that are alike but for their course
+     */
+    public String of(CutReason reason, CutCause cause) {
+        if (cause instanceof CutCause.RunLength length) {
+            return "%s is %s long and needs %s whatever lies above and below.%s".formatted(stretch(reason),
+                    format.format(reason.length()), cuts(needed(reason)), sparing(length.sparing(), needed(reason)));
+        } else if (cause instanceof CutCause.Turn turn) {
+            return "%s is %s long. If the turns at the meeting with %s were the other way round, it would need %s fewer.%s"
+                    .formatted(stretch(reason), format.format(reason.length()), bounds.others(turn.meeting()),
+                            cuts(turn.cuts()), sparing(turn.sparing(), needed(reason)));
+        } else if (cause instanceof CutCause.Lap lap) {
+            return "%s could be filled with fewer cuts; the laps with the courses above and below ask for more%s."
+                    .formatted(stretch(reason), lap.proven() ? "" : " (not proven)");
+        }
+        return "The pieces lie under the slope of the gable.";
+    }
+
+    private String stretch(CutReason reason) {
+        return "%s between %s and %s".formatted(isPier(reason) ? "The pier" : "The run", bounds.of(reason.start()),
+                bounds.of(reason.end()));
+    }
+
+    private static boolean isPier(CutReason reason) {
+        return isOpening(reason.start()) && isOpening(reason.end());
+    }
+
+    private static boolean isOpening(RunBound bound) {
+        return bound instanceof RunBound.Interrupted interrupted
+                && interrupted.obstacle().kind() == Obstacle.Kind.OPENING;
+    }
+
+    /** Cuts without which the run cannot be filled as it is. */
+    private static int needed(CutReason reason) {
+        return reason.causes().stream()
+                .filter(cause -> cause instanceof CutCause.RunLength || cause instanceof CutCause.Turn)
+                .mapToInt(CutCause::cuts).sum();
+    }
+
+    private String sparing(NearestLengths lengths, int needed) {
+        String fewer = needed == 1 ? "none" : "fewer";
+        return new NearestWords(format).of(lengths).map(text -> " At %s it would need %s.".formatted(text, fewer))
+                .orElse("");
+    }
+
+    private static String cuts(int count) {
+        return count == 1 ? "1 cut" : count + " cuts";
+    }
+}
