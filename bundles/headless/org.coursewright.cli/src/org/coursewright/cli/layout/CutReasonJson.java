@@ -38,9 +38,11 @@ final class CutReasonJson {
             json.member("kind", interrupted.obstacle().kind().name().toLowerCase(Locale.ROOT));
             json.member("mark", interrupted.obstacle().mark());
         } else {
-            json.member("kind", bound instanceof RunBound.Raked ? "rake" : bound instanceof RunBound.Tied
-                    ? "tied"
-                    : "free");
+            json.member("kind", bound instanceof RunBound.Raked
+                    ? "rake"
+                    : bound instanceof RunBound.Tied
+                            ? "tied"
+                            : "free");
         }
     }
 

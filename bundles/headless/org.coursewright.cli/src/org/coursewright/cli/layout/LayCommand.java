@@ -51,7 +51,8 @@ final class LayCommand implements Command {
         refuseInvalid(outcome.findings());
         LayResult all = LayResult.of(Optional.ofNullable(loaded.getName()).orElse(""), outcome);
         LayResult shown = wall == null ? all : all.only(wall);
-        console.result(format.isJson() ? LayJson.of(shown, ProjectFormat.of(loaded)) : text(shown, ProjectFormat.of(loaded)));
+        console.result(
+                format.isJson() ? LayJson.of(shown, ProjectFormat.of(loaded)) : text(shown, ProjectFormat.of(loaded)));
         return FindingText.count(outcome.findings(), Severity.ERROR) > 0 ? ExitStatus.FINDINGS : ExitStatus.DONE;
     }
 

@@ -41,7 +41,8 @@ record LayResult(String project, List<LaidWall> walls, List<Meeting> meetings, L
         List<WallLayout> layouts = outcome.result().walls();
         List<WallFace> faces = outcome.faces();
         return new LayResult(project, IntStream.range(0, layouts.size())
-                .mapToObj(i -> new LaidWall(faces.get(i), layouts.get(i), outcome.cutReasons(i))).toList(), outcome.request().meetings(), outcome.findings());
+                .mapToObj(i -> new LaidWall(faces.get(i), layouts.get(i), outcome.cutReasons(i))).toList(),
+                outcome.request().meetings(), outcome.findings());
     }
 
     /** @return the same for one wall */
