@@ -143,8 +143,8 @@ class FromWallToRangeTest {
     }
 
     private static Rate rate(String resource, CostKind kind, String price, String unit) {
-        return new Rate(resource, kind, new Money(new BigDecimal(price), Currency.getInstance("USD")), unit, LocalDate
-                .of(2026, 11, 1), "invented");
+        return new Rate(resource, kind, new Money(new BigDecimal(price), Currency.getInstance("USD")), unit,
+                Optional.of(LocalDate.of(2026, 11, 1)), "invented");
     }
 
     private static Length mm(long millimetres) {

@@ -104,7 +104,7 @@ class TakeoffCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(40);
         assertThat(run.out()).startsWith("Estimate for Clinic in high desert, walls: 14\n").contains("It assumes:",
-                "waste 25 % of mortar", "saw kerf 3/16\"", "silica", "structural designer");
+                "Waste is 25 % of mortar of first courses", "saw kerf 3/16\"", "silica", "structural designer");
     }
 
     @Test

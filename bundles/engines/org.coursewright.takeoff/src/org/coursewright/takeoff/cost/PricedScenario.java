@@ -45,9 +45,9 @@ public record PricedScenario(CostScenario scenario, List<PricedLine> lines, List
         return by(line -> line.line().trade());
     }
 
-    /** @return the day of the oldest rate that was used, if any was */
+    /** @return the day of the oldest rate that was used, if any has a date */
     public Optional<LocalDate> oldestRate() {
-        return lines.stream().map(line -> line.rate().asOf()).min(Comparator.naturalOrder());
+        return lines.stream().flatMap(line -> line.rate().asOf().stream()).min(Comparator.naturalOrder());
     }
 
     private SortedMap<String, CostBreakdown> by(Function<PricedLine, String> group) {

@@ -2,6 +2,7 @@ package org.coursewright.takeoff.cost;
 
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.coursewright.measure.Money;
 
@@ -13,10 +14,11 @@ import org.coursewright.measure.Money;
  * @param kind what is paid for
  * @param price of one unit
  * @param unitCode of the unit, UN/ECE Recommendation 20, such as {@code MTQ}
- * @param asOf day on which the price was good
+ * @param asOf day on which the price was good, if known
  * @param source where it is from, such as an offer or a price list
  */
-public record Rate(String resource, CostKind kind, Money price, String unitCode, LocalDate asOf, String source) {
+public record Rate(String resource, CostKind kind, Money price, String unitCode, Optional<LocalDate> asOf,
+        String source) {
 
     public Rate {
         Objects.requireNonNull(resource, "resource");

@@ -13,7 +13,7 @@ import org.coursewright.takeoff.Fraction;
  * Converts quantities to the unit of a rate where both measure the same. Factors are exact (international yard and pound
  * agreement of 1959; US gallon of 231 in³). A day is not converted to hours: how long it is depends on the site.
  */
-final class UnitConversion {
+public final class UnitConversion {
 
     private enum Dimension {
         LENGTH, AREA, VOLUME, MASS, COUNT, TIME
@@ -29,8 +29,12 @@ final class UnitConversion {
     private UnitConversion() {
     }
 
-    /** @return the quantity in another unit, rounded as {@link Fraction#toDecimal()} does; empty if they do not compare */
-    static Optional<Quantity> convert(Quantity quantity, UnitCode to) {
+    /**
+     * @param quantity in a unit of its own
+     * @param to unit that is wanted
+     * @return the quantity in that unit, rounded as {@link Fraction#toDecimal()} does; empty if the two do not compare
+     */
+    public static Optional<Quantity> convert(Quantity quantity, UnitCode to) {
         if (quantity.unitCode().equals(to.code())) {
             return Optional.of(quantity);
         }

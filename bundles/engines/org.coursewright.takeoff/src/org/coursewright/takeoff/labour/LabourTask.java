@@ -30,7 +30,8 @@ public record LabourTask(Productivity productivity, Crew crew, List<WorkPortion>
 
     private static final Formula CREW_HOURS = new Formula("labour.crewHours",
             "Σ(quantity ÷ heightOutput) × hoursPerUnit × learning ÷ conditions", "common practice, no source");
-    private static final Formula TRADE_HOURS = new Formula("labour.tradeHours", "crewHours × members",
+    private static final Formula TRADE_HOURS = new Formula("labour.tradeHours",
+            "Σ(quantity ÷ heightOutput) × hoursPerUnit × learning ÷ conditions × members",
             "common practice, no source");
 
     public LabourTask {
@@ -55,23 +56,33 @@ public record LabourTask(Productivity productivity, Crew crew, List<WorkPortion>
 
     /** @return hours that the crew works */
     public Fraction crewHours() {
-        return atPlainHeight().times(hoursPerUnit());
+        return atPlainHeight(work).times(hoursPerUnit());
     }
 
     /** @return the hours of the crew, then those of each trade in it, in the order of the crew */
     public List<Figure> figures() {
-        List<String> elements = work.stream().map(WorkPortion::element).toList();
+        return figures(work);
+    }
+
+    /**
+     * The hours of a part of the work, the crew having learned on all of it.
+     *
+     * @param part some portions of this task
+     * @return the hours of the crew, then those of each trade in it; those of all parts add up to {@link #figures()}
+     */
+    public List<Figure> figures(List<WorkPortion> part) {
+        Fraction plain = atPlainHeight(part);
+        Fraction hours = plain.times(hoursPerUnit());
+        List<String> elements = part.stream().map(WorkPortion::element).toList();
         List<Figure> figures = new ArrayList<>();
-        figures.add(hours(crew.name(), crewHours(), new Trace(CREW_HOURS, List.of(TraceInput.of(
-                "Σ(quantity ÷ heightOutput)", atPlainHeight()),
-                TraceInput.of("hoursPerUnit", productivity
-                        .hoursPerUnit()),
-                TraceInput.of("learning", learningFactor()), TraceInput.of("conditions",
-                        conditions)),
-                elements)));
+        List<TraceInput> inputs = List.of(TraceInput.of("Σ(quantity ÷ heightOutput)", plain),
+                TraceInput.of("hoursPerUnit", productivity.hoursPerUnit()),
+                TraceInput.of("learning", learningFactor()), TraceInput.of("conditions", conditions));
+        figures.add(hours(crew.name(), hours, new Trace(CREW_HOURS, inputs, elements)));
         for (Crew.Member member : crew.members()) {
-            figures.add(hours(member.trade(), crewHours().times(member.count()), new Trace(TRADE_HOURS, List.of(
-                    TraceInput.of("crewHours", crewHours()), TraceInput.of("members", member.count())), elements)));
+            List<TraceInput> ofMember = new ArrayList<>(inputs);
+            ofMember.add(TraceInput.of("members", member.count()));
+            figures.add(hours(member.trade(), hours.times(member.count()), new Trace(TRADE_HOURS, ofMember, elements)));
         }
         return List.copyOf(figures);
     }
@@ -85,8 +96,8 @@ public record LabourTask(Productivity productivity, Crew crew, List<WorkPortion>
     }
 
     /** The quantity that takes as long at plain height. */
-    private Fraction atPlainHeight() {
-        return work.stream().map(this::atPlainHeight).reduce(Fraction.ZERO, Fraction::plus);
+    private Fraction atPlainHeight(List<WorkPortion> part) {
+        return part.stream().map(this::atPlainHeight).reduce(Fraction.ZERO, Fraction::plus);
     }
 
     private Fraction atPlainHeight(WorkPortion portion) {

@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 
 import org.coursewright.measure.Money;
@@ -198,6 +199,6 @@ class CostScenarioTest {
     }
 
     private static Rate rate(String resource, CostKind kind, String price, String unit) {
-        return new Rate(resource, kind, Money.fromStored(price), unit, LocalDate.of(2026, 3, 1), "test");
+        return new Rate(resource, kind, Money.fromStored(price), unit, Optional.of(LocalDate.of(2026, 3, 1)), "test");
     }
 }

@@ -2,11 +2,9 @@ package org.coursewright.core.check;
 
 import java.util.List;
 
-import org.coursewright.bond.BondSolver;
-import org.coursewright.core.bond.BondTranslator;
-import org.coursewright.core.bond.BuildingLayout;
 import org.coursewright.core.bond.LayoutOutcome;
-import org.coursewright.core.bond.Translation;
+import org.coursewright.core.bond.LayoutResults;
+import org.coursewright.core.cost.EstimateFindings;
 import org.coursewright.core.derive.Derived;
 import org.coursewright.core.derive.ModelRead;
 
@@ -16,19 +14,17 @@ import org.coursewright.core.derive.ModelRead;
  */
 public final class ProjectResults {
 
-    private static final ModelRead<Translation> WALLS = new ModelRead<>("walls", Translation.class,
-            BondTranslator::translate);
-
     private static final ModelRead<CheckReport> MARKS = new ModelRead<>("marks", CheckReport.class,
             project -> new CheckReport(new MarkCheck(project).findings()));
 
     /** How the building is laid. */
-    public static final Derived<LayoutOutcome> LAYOUT = Derived.of("layout", LayoutOutcome.class, WALLS,
-            (walls, progress) -> new BuildingLayout(BondSolver.standard()).lay(walls, progress));
+    public static final Derived<LayoutOutcome> LAYOUT = LayoutResults.LAYOUT;
 
     /** What is wrong or doubtful in the project. */
-    public static final Derived<CheckReport> CHECK = Derived.of("check", CheckReport.class, List.of(MARKS, LAYOUT),
-            (inputs, progress) -> inputs.of(MARKS).and(inputs.of(LAYOUT).findings()));
+    public static final Derived<CheckReport> CHECK = Derived.of("check", CheckReport.class,
+            List.of(MARKS, EstimateFindings.READ, LAYOUT),
+            (inputs, progress) -> inputs.of(MARKS).and(inputs.of(EstimateFindings.READ).findings()).and(
+                    inputs.of(LAYOUT).findings()));
 
     private ProjectResults() {
     }

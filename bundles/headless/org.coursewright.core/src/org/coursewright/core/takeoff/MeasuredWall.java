@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.coursewright.core.bond.UnitCount;
+import org.coursewright.measure.Length;
 import org.coursewright.measure.Quantity;
 import org.coursewright.measure.UnitCode;
 import org.coursewright.takeoff.Volume;
@@ -19,8 +20,17 @@ import org.coursewright.takeoff.quantities.WallQuantities;
  * @param brief what it is made of
  * @param face its area
  * @param quantities what it takes
+ * @param fill how much of its joints is filled
+ * @param length from outer face to outer face
+ * @param bottoms of its courses above its base, each with its bed joint
+ * @param tiedEnds how many of its ends are tied to other walls, 0 to 2
  */
-record MeasuredWall(WallBrief brief, WallFaceArea face, WallQuantities quantities) {
+public record MeasuredWall(WallBrief brief, WallFaceArea face, WallQuantities quantities, JointFill fill,
+        Length length, List<Length> bottoms, int tiedEnds) {
+
+    public MeasuredWall {
+        bottoms = List.copyOf(bottoms);
+    }
 
     WallTaken taken() {
         List<CourseMortar> mortar = new ArrayList<>();
@@ -34,7 +44,7 @@ record MeasuredWall(WallBrief brief, WallFaceArea face, WallQuantities quantitie
     private CourseMortar mortar(int index) {
         CourseQuantities course = quantities.courses().get(index);
         List<TakeoffLine> lines = TakeoffFigures
-                .ofCourse(quantities.wall(), quantities.wall().courses().get(index), JointFill.FULL).stream()
+                .ofCourse(quantities.wall(), quantities.wall().courses().get(index), fill).stream()
                 .map(figure -> TakeoffLines.of(quantities.wall().element(course.course()), figure.quantity(),
                         figure.trace()))
                 .toList();

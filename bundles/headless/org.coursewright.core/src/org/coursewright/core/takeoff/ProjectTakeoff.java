@@ -1,19 +1,8 @@
 package org.coursewright.core.takeoff;
 
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.IntStream;
-
-import org.coursewright.bond.WallFace;
-import org.coursewright.bond.WallLayout;
 import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
-import org.coursewright.takeoff.quantities.BuildingQuantities;
-import org.coursewright.takeoff.quantities.LaidWall;
-import org.coursewright.takeoff.quantities.UnitRule;
 
 /** Takes off a building from its layout: the one call that screens, commands and sheets share. */
 public final class ProjectTakeoff {
@@ -49,37 +38,14 @@ public final class ProjectTakeoff {
         if (layout.faces().stream().noneMatch(face -> face.mark().equals(mark))) {
             throw new IllegalArgumentException("The layout has no wall \"%s\".".formatted(mark));
         }
-        ProjectBrief all = ProjectBrief.of(project);
-        return of(new ProjectBrief(all.walls().stream().filter(wall -> wall.mark().equals(mark)).toList(),
-                all.format()), layout, progress);
+        return of(ProjectBrief.of(project).only(mark), layout, progress);
     }
 
-    static TakeoffOutcome of(ProjectBrief project, LayoutOutcome layout, Progress progress) {
-        List<LaidBrief> walls = IntStream.range(0, layout.faces().size())
-                .mapToObj(i -> project.wall(layout.faces().get(i).mark()).map(
-                        brief -> new LaidBrief(brief, layout.faces().get(i), layout.result().walls().get(i))))
-                .flatMap(Optional::stream).toList();
-        BuildingQuantities quantities = TakeoffShares.USUAL.engine(rules(walls)).measure(
-                walls.stream().map(LaidBrief::laid).toList(), progress);
-        List<MeasuredWall> measured = IntStream.range(0, walls.size()).mapToObj(i -> new MeasuredWall(
-                walls.get(i).brief(), WallFaceArea.of(walls.get(i).layout(), walls.get(i).brief()),
-                quantities.walls().get(i))).toList();
-        return new TakeoffReport(measured, quantities).outcome(
-                new Assumptions(walls, project.format(), TakeoffShares.USUAL).sentences(), layout.findings());
+    private static TakeoffOutcome of(ProjectBrief project, LayoutOutcome layout, Progress progress) {
+        return of(Measurement.of(project, layout, progress));
     }
 
-    /** A wall's brief, what was asked for it, and how it is laid. */
-    record LaidBrief(WallBrief brief, WallFace face, WallLayout layout) {
-
-        LaidWall laid() {
-            return LayoutTranslator.wall(layout, brief);
-        }
-    }
-
-    private static Map<String, UnitRule> rules(List<LaidBrief> walls) {
-        Map<String, UnitRule> rules = new HashMap<>();
-        walls.forEach(wall -> rules.put(wall.brief().unit().type(),
-                new UnitRule(wall.face().stock().kerf(), false, TakeoffShares.USUAL.breakage())));
-        return rules;
+    static TakeoffOutcome of(Measurement measurement) {
+        return TakeoffReport.of(measurement).outcome(measurement.assumptions(), measurement.findings());
     }
 }

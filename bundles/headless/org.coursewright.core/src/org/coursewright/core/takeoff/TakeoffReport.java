@@ -15,6 +15,10 @@ import org.coursewright.takeoff.quantities.UnitOrder;
  */
 record TakeoffReport(List<MeasuredWall> walls, BuildingQuantities quantities) {
 
+    static TakeoffReport of(Measurement measurement) {
+        return new TakeoffReport(measurement.walls(), measurement.quantities());
+    }
+
     TakeoffOutcome outcome(List<String> assumptions, List<Finding> findings) {
         List<TakeoffLine> lines = new ArrayList<>();
         quantities.units().forEach(order -> lines.addAll(TakeoffLines.of(order, bond(order))));

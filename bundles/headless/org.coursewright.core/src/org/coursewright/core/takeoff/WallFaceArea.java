@@ -20,7 +20,7 @@ import org.coursewright.takeoff.TraceInput;
  * @param gross in square metres, openings counted
  * @param openings in square metres
  */
-record WallFaceArea(String mark, Fraction gross, Fraction openings) {
+public record WallFaceArea(String mark, Fraction gross, Fraction openings) {
 
     private static final Formula NET = new Formula("face.net",
             "gross − openings; gross is Σ (length at bottom + length at top) ÷ 2 × height over all courses",
@@ -39,6 +39,11 @@ record WallFaceArea(String mark, Fraction gross, Fraction openings) {
     static TakeoffLine total(List<WallFaceArea> walls) {
         return line("wall faces, one side", sum(walls.stream().map(WallFaceArea::gross)),
                 sum(walls.stream().map(WallFaceArea::openings)), walls.stream().map(WallFaceArea::mark).toList());
+    }
+
+    /** @return gross less openings, in square metres */
+    public Fraction net() {
+        return gross.minus(openings);
     }
 
     TakeoffLine line() {

@@ -1,0 +1,2 @@
+/** Commands about what a building costs. */
+package org.coursewright.cli.price;

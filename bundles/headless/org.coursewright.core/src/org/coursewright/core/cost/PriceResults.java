@@ -1,0 +1,75 @@
+package org.coursewright.core.cost;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.coursewright.core.bond.LayoutResults;
+import org.coursewright.core.derive.Derived;
+import org.coursewright.core.derive.ModelRead;
+import org.coursewright.core.takeoff.TakeoffResults;
+import org.coursewright.model.estimate.Scenario;
+import org.coursewright.model.project.Project;
+
+/** The results about cost, for a {@link org.coursewright.core.derive.DerivationGraph}. */
+public final class PriceResults {
+
+    private static final ModelRead<CostBrief> BRIEF = new ModelRead<>("cost brief", CostBrief.class, CostReader::read);
+
+    /** All resources that the building takes. */
+    public static final Derived<ResourceTakeoff> RESOURCES = Derived.of("resources", ResourceTakeoff.class, List.of(
+            BRIEF, TakeoffResults.MEASUREMENT),
+            (inputs, progress) -> ResourceTakeoff.of(inputs.of(
+                    TakeoffResults.MEASUREMENT), inputs.of(BRIEF)));
+
+    /** What the building costs as planned. */
+    public static final Derived<PriceOutcome> PRICE = Derived.of("price", PriceOutcome.class, List.of(BRIEF,
+            TakeoffResults.MEASUREMENT, RESOURCES),
+            (inputs, progress) -> new Pricing(inputs.of(BRIEF)).outcome(
+                    ScenarioName.AS_PLANNED, inputs.of(RESOURCES), inputs.of(TakeoffResults.MEASUREMENT).assumptions(),
+                    inputs.of(TakeoffResults.MEASUREMENT).findings(), progress));
+
+    /** The building as planned beside every scenario, each laid by the bond engine. */
+    public static final Derived<PriceComparison> COMPARISON = comparison(Optional.empty());
+
+    private PriceResults() {
+    }
+
+    /**
+     * @param project a project, not null
+     * @return marks of its scenarios, in their order
+     */
+    public static List<String> scenarios(Project project) {
+        return ScenarioCopy.scenarios(project).stream().map(Scenario::getMark).toList();
+    }
+
+    /**
+     * The building as planned beside one scenario.
+     *
+     * @param scenario its mark
+     * @return the result to pull; with an unknown mark it has the building as planned only
+     */
+    public static Derived<PriceComparison> comparison(String scenario) {
+        return comparison(Optional.of(scenario));
+    }
+
+    private static Derived<PriceComparison> comparison(Optional<String> only) {
+        ModelRead<ScenarioRead.Walls> walls = new ModelRead<>("walls of scenarios", ScenarioRead.Walls.class,
+                project -> ScenarioRead.walls(project, only));
+        ModelRead<ScenarioRead.All> reads = new ModelRead<>("scenarios", ScenarioRead.All.class, project -> ScenarioRead
+                .all(project, only));
+        Derived<ScenarioRead.Layouts> layouts = Derived.of("layouts of scenarios", ScenarioRead.Layouts.class, List.of(
+                walls, LayoutResults.LAYOUT),
+                (inputs, progress) -> inputs.of(walls).lay(inputs.of(
+                        LayoutResults.LAYOUT), progress));
+        return Derived.of("comparison of scenarios", PriceComparison.class, List.of(PRICE, reads, layouts), (inputs,
+                progress) -> {
+            List<PriceOutcome> prices = new ArrayList<>(List.of(inputs.of(PRICE)));
+            List<ScenarioRead> scenarios = inputs.of(reads).reads();
+            for (int i = 0; i < scenarios.size(); i++) {
+                prices.add(scenarios.get(i).price(inputs.of(layouts).layouts().get(i), progress));
+            }
+            return new PriceComparison(prices);
+        });
+    }
+}
