@@ -55,10 +55,10 @@ final class HandingTable {
         return through.size() < 2 || !through.get(0).equals(through.get(1));
     }
 
-    /** @return whether the bound for these choices could be made better and now is */
+    /** @return whether a better bound for these choices was wanted and now stands */
     boolean tighten(int[] chosen, Layings layings, Progress progress) {
         int index = index(chosen);
-        if (bounds[index] != null) {
+        if (alone.length == 1 || bounds[index] != null) {
             return false;
         }
         HandingCost runs = alone[index];
