@@ -2,6 +2,7 @@ package org.coursewright.bond.internal;
 
 import java.util.List;
 
+import org.coursewright.bond.BondResult;
 import org.coursewright.bond.WallLayout;
 
 /**
@@ -13,4 +14,8 @@ import org.coursewright.bond.WallLayout;
  * @param lowerBound cut pieces that every layout with as few unfilled runs and short laps needs, however handed
  */
 record Handed(Handing handing, List<WallLayout> walls, boolean optimal, int lowerBound) {
+
+    BondResult result() {
+        return new BondResult(walls, handing.onOdd(), optimal, lowerBound);
+    }
 }

@@ -46,26 +46,26 @@ final class HandingSearch {
         while (tighten(chosen, progress) || lay(chosen, progress)) {
             chosen = choose(progress);
         }
-        HandingCost cost = HandingCost.NONE;
+        LayingCost cost = LayingCost.NONE;
         List<WallLayout> walls = new ArrayList<>();
         for (HandingTable table : tables) {
             WallLayout layout = table.layout(chosen);
             walls.add(layout);
-            cost = cost.plus(HandingCost.of(layout));
+            cost = cost.plus(LayingCost.of(layout));
         }
-        HandingCost bound = bound(cost, progress);
+        LayingCost bound = bound(cost, progress);
         boolean optimal = exact && meetings.areAllFree() && bound.equals(cost);
         return new Handed(meetings.handing(chosen), walls, optimal, Math.toIntExact(bound.cuts()));
     }
 
     /** What no layout goes below; where laps may be avoidable, cuts are bounded whatever the laps. */
-    private HandingCost bound(HandingCost cost, Progress progress) {
-        HandingCost bound = least(HandingTable::bounds, progress);
+    private LayingCost bound(LayingCost cost, Progress progress) {
+        LayingCost bound = least(HandingTable::bounds, progress);
         boolean asFewLaps = bound.unfillable() == cost.unfillable() && bound.violations() == cost.violations();
         return asFewLaps ? bound : least(HandingTable::leastCuts, progress);
     }
 
-    private HandingCost least(Function<HandingTable, CostTable> costs, Progress progress) {
+    private LayingCost least(Function<HandingTable, CostTable> costs, Progress progress) {
         CostNetwork network = new CostNetwork(new long[meetings.count()][2]);
         tables.forEach(table -> network.add(costs.apply(table)));
         int[] chosen = network.solve(progress);
@@ -74,7 +74,7 @@ final class HandingSearch {
             CostTable bounds = costs.apply(table);
             sum += network.isExact() ? bounds.at(chosen) : bounds.least();
         }
-        return HandingCost.unpacked(sum);
+        return LayingCost.unpacked(sum);
     }
 
     /** Ties go to walls that run through at one end in odd courses and at the other in even ones, then to the usual. */

@@ -20,8 +20,8 @@ final class HandingTable {
     private final WallFace wall;
     private final int[] scope;
     private final IntFunction<Handing> handings;
-    private final HandingCost[] alone;
-    private final HandingCost[] bounds;
+    private final LayingCost[] alone;
+    private final LayingCost[] bounds;
     private final List<WallLayout> laid;
     private final int[] preferences;
 
@@ -35,8 +35,8 @@ final class HandingTable {
         this.scope = scope;
         this.handings = handings;
         int size = 1 << scope.length;
-        alone = new HandingCost[size];
-        bounds = new HandingCost[size];
+        alone = new LayingCost[size];
+        bounds = new LayingCost[size];
         preferences = new int[size];
         laid = new ArrayList<>();
         for (int index = 0; index < size; index++) {
@@ -61,8 +61,8 @@ final class HandingTable {
         if (alone.length == 1 || bounds[index] != null) {
             return false;
         }
-        HandingCost runs = alone[index];
-        bounds[index] = new HandingCost(runs.unfillable(), runs.violations(),
+        LayingCost runs = alone[index];
+        bounds[index] = new LayingCost(runs.unfillable(), runs.violations(),
                 layings.leastCuts(wall, handings.apply(index), progress));
         return true;
     }
@@ -79,14 +79,14 @@ final class HandingTable {
         return true;
     }
 
-    private static HandingCost bound(WallLayout layout, HandingCost before) {
+    private static LayingCost bound(WallLayout layout, LayingCost before) {
         return layout.optimal()
-                ? HandingCost.of(layout)
-                : new HandingCost(before.unfillable(), before.violations(),
+                ? LayingCost.of(layout)
+                : new LayingCost(before.unfillable(), before.violations(),
                         Math.max(before.cuts(), layout.lowerBound()));
     }
 
-    private HandingCost bound(int index) {
+    private LayingCost bound(int index) {
         return bounds[index] == null ? alone[index] : bounds[index];
     }
 
@@ -102,7 +102,7 @@ final class HandingTable {
     CostTable costs(int preferenceWeight) {
         return table(index -> {
             WallLayout layout = laid.get(index);
-            HandingCost cost = layout == null ? bound(index) : HandingCost.of(layout);
+            LayingCost cost = layout == null ? bound(index) : LayingCost.of(layout);
             return cost.packed(preferences[index] * preferenceWeight);
         });
     }
@@ -114,7 +114,7 @@ final class HandingTable {
 
     /** Cuts that no layout goes below, however many laps are short. */
     CostTable leastCuts() {
-        return table(index -> new HandingCost(0, 0, alone[index].cuts()).packed(0));
+        return table(index -> new LayingCost(0, 0, alone[index].cuts()).packed(0));
     }
 
     private CostTable table(IntToLongFunction cost) {

@@ -20,7 +20,7 @@ final class RunsAlone {
     private final Map<Kind, OptionalInt> leastCuts = new HashMap<>();
 
     /** @return no more than any layout of the wall, so handed, costs */
-    HandingCost of(WallFace wall, Handing handing) {
+    LayingCost of(WallFace wall, Handing handing) {
         Masonry masonry = Masonry.of(wall.stock(), wall.rule());
         long cuts = 0;
         long unfillable = 0;
@@ -37,7 +37,7 @@ final class RunsAlone {
             violations += violations(masonry, below, filled);
             below = filled;
         }
-        return new HandingCost(unfillable, violations, cuts);
+        return new LayingCost(unfillable, violations, cuts);
     }
 
     private OptionalInt leastCuts(Masonry masonry, RunShape shape) {

@@ -13,6 +13,6 @@ public final class StandardBondSolver implements BondSolver {
         RequestCheck.check(request);
         Handed handed = new HandingSearch(request, new Layings()).search(progress);
         progress.done(1);
-        return new BondResult(handed.walls(), handed.handing().onOdd(), handed.optimal(), handed.lowerBound());
+        return handed.result();
     }
 }

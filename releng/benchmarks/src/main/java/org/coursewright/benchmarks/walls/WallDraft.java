@@ -59,8 +59,14 @@ final class WallDraft {
     }
 
     void obstruct(Obstacle.Kind kind, int from, int to, int firstCourse, int lastCourse, Optional<String> meeting) {
-        String name = "%s-%s-%d".formatted(mark, kind, obstacles.size() + 1);
-        obstacles.add(new Obstacle(kind, name, quarters(from), quarters(to), firstCourse, lastCourse, meeting));
+        obstacles.add(new Obstacle(kind, name(kind), quarters(from), quarters(to), firstCourse, lastCourse, meeting));
+    }
+
+    /** A lintel is drawn after its opening and goes by the same name. */
+    private String name(Obstacle.Kind kind) {
+        return kind == Obstacle.Kind.LINTEL
+                ? obstacles.get(obstacles.size() - 1).mark()
+                : "%s-%s-%d".formatted(mark, kind, obstacles.size() + 1);
     }
 
     WallFace wall() {

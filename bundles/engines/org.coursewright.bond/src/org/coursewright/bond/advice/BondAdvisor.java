@@ -1,0 +1,29 @@
+package org.coursewright.bond.advice;
+
+import org.coursewright.bond.internal.advice.StandardBondAdvisor;
+import org.coursewright.measure.Progress;
+
+/** Finds small changes of dimensions that spare cuts. */
+public interface BondAdvisor {
+
+    /**
+     * The advisor of this engine: exact lengths, deterministic, without state.
+     *
+     * @return that advisor
+     */
+    static BondAdvisor standard() {
+        return new StandardBondAdvisor();
+    }
+
+    /**
+     * Looks at every dimension that may change and chooses a set of changes.
+     *
+     * @param request the building and what may change, not null
+     * @param progress hears how far the work is and may cancel it, not null
+     * @return the advice; what it promises has been laid
+     * @throws org.coursewright.bond.InvalidBondRequestException if the building contradicts itself or does not have what
+     *         is to change
+     * @throws java.util.concurrent.CancellationException if cancelled
+     */
+    Advice advise(AdviceRequest request, Progress progress);
+}

@@ -1,0 +1,11 @@
+package org.coursewright.bond.advice;
+
+/** What of an element may change. */
+public enum Dimension {
+    /** Where an opening begins along its wall; its lintel goes with it. */
+    OFFSET,
+    /** How wide an opening is; its beginning stays, and its lintel grows or shrinks with it. */
+    WIDTH,
+    /** How long a wall is that ends in the open; its other end stays, and so does what is in it. */
+    LENGTH
+}

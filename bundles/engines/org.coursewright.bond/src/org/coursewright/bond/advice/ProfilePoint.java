@@ -1,0 +1,30 @@
+package org.coursewright.bond.advice;
+
+import java.util.Objects;
+
+import org.coursewright.measure.Length;
+
+/**
+ * What a wall comes to if one of its dimensions takes one value.
+ *
+ * @param change of the dimension, zero as it is planned
+ * @param unfillable runs that nothing fills
+ * @param lapViolations pairs of joints that lap too little; at least so many where it is a bound
+ * @param cutPieces cut pieces; at least so many where it is a bound
+ * @param basis whether these are counted or bounded
+ */
+public record ProfilePoint(Length change, int unfillable, int lapViolations, int cutPieces, Basis basis) {
+
+    /** How the counts of a point are known. */
+    public enum Basis {
+        /** The wall has been laid so. */
+        LAID,
+        /** No layout comes to less; one may come to more. */
+        BOUND
+    }
+
+    public ProfilePoint {
+        Objects.requireNonNull(change, "change");
+        Objects.requireNonNull(basis, "basis");
+    }
+}

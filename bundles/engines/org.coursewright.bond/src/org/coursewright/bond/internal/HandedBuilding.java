@@ -1,0 +1,76 @@
+package org.coursewright.bond.internal;
+
+import java.util.List;
+
+import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.BondResult;
+import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
+import org.coursewright.measure.Progress;
+
+/**
+ * A building that is handed and laid, for asking what its walls would come to if they were changed. What has been laid
+ * once is not laid again. Not safe for use from several threads at once.
+ */
+public final class HandedBuilding {
+
+    private final BondRequest request;
+    private final Layings layings;
+    private final RunsAlone runs = new RunsAlone();
+    private final Handed handed;
+
+    private HandedBuilding(BondRequest request, Layings layings, Progress progress) {
+        this.request = request;
+        this.layings = layings;
+        handed = new HandingSearch(request, layings).search(progress);
+    }
+
+    /**
+     * Hands and lays a building.
+     *
+     * @return that building
+     */
+    public static HandedBuilding of(BondRequest request, Progress progress) {
+        RequestCheck.check(request);
+        return new HandedBuilding(request, new Layings(), progress);
+    }
+
+    /** @return how it is laid */
+    public BondResult result() {
+        return handed.result();
+    }
+
+    /**
+     * The same building with other walls, handed afresh.
+     *
+     * @param walls for those of the same marks, in the same order
+     * @return that building
+     */
+    public HandedBuilding with(List<WallFace> walls, Progress progress) {
+        BondRequest changed = new BondRequest(walls, request.meetings());
+        RequestCheck.check(changed);
+        return new HandedBuilding(changed, layings, progress);
+    }
+
+    /** @return what was laid */
+    public BondRequest request() {
+        return request;
+    }
+
+    /** @return what no layout of the wall, handed as in this building, goes below, found quickly */
+    public LayingCost bound(WallFace wall) {
+        return runs.of(wall, handed.handing());
+    }
+
+    /** @return a better bound, found less quickly */
+    public LayingCost tightBound(WallFace wall, Progress progress) {
+        LayingCost bound = bound(wall);
+        return new LayingCost(bound.unfillable(), bound.violations(),
+                layings.leastCuts(wall, handed.handing(), progress));
+    }
+
+    /** @return the wall laid, handed as in this building */
+    public WallLayout lay(WallFace wall, Progress progress) {
+        return layings.lay(wall, handed.handing(), progress);
+    }
+}

@@ -1,0 +1,69 @@
+package org.coursewright.bond.internal.advice;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+import org.coursewright.bond.InvalidBondRequestException;
+import org.coursewright.bond.WallFace;
+import org.coursewright.bond.advice.Adjustable;
+import org.coursewright.bond.advice.Advice;
+import org.coursewright.bond.advice.AdviceRequest;
+import org.coursewright.bond.advice.BondAdvisor;
+import org.coursewright.bond.advice.DimensionProfile;
+import org.coursewright.bond.internal.HandedBuilding;
+import org.coursewright.measure.Length;
+import org.coursewright.measure.Progress;
+
+/** Searches wall by wall with the corners handed as planned, then chooses for all walls together. */
+public final class StandardBondAdvisor implements BondAdvisor {
+
+    @Override
+    public Advice advise(AdviceRequest request, Progress progress) {
+        Map<String, List<Adjustable>> adjustables = byWall(request);
+        HandedBuilding planned = HandedBuilding.of(request.building(), progress);
+        List<List<WallOption>> options = new ArrayList<>();
+        Length budget = request.budget().orElse(Length.ofUnits(Long.MAX_VALUE));
+        Map<Adjustable, DimensionProfile> profiles = new HashMap<>();
+        for (WallFace wall : request.building().walls()) {
+            progress.checkCancelled();
+            WallSearch search = new WallSearch(planned, adjustables.getOrDefault(wall.mark(), List.of()),
+                    request.step(), budget);
+            search.search(wall, progress);
+            options.add(search.options());
+            search.profiles().forEach(profile -> profiles.put(profile.adjustable(), profile));
+        }
+        List<WallOption> chosen = choose(options, request);
+        Promise promise = new Promise(planned, chosen, progress);
+        return new Advice(planned.result(), promise.proposals(), promise.changed().request(),
+                promise.changed().result(), request.adjustables().stream().map(profiles::get).toList());
+    }
+
+    private static List<WallOption> choose(List<List<WallOption>> options, AdviceRequest request) {
+        long step = request.step().units();
+        List<List<BudgetChoice.Offer>> offers = options.stream().map(wall -> wall.stream().map(
+                option -> new BudgetChoice.Offer(Math.toIntExact(option.movement().units() / step), option.cost()))
+                .toList()).toList();
+        long budget = request.budget().map(Length::units).orElse(Long.MAX_VALUE) / step;
+        int[] chosen = new BudgetChoice(offers, budget).choose();
+        return IntStream.range(0, chosen.length).mapToObj(wall -> options.get(wall).get(chosen[wall])).toList();
+    }
+
+    private static Map<String, List<Adjustable>> byWall(AdviceRequest request) {
+        Set<String> marks = new HashSet<>();
+        request.building().walls().forEach(wall -> marks.add(wall.mark()));
+        Map<String, List<Adjustable>> byWall = new HashMap<>();
+        for (Adjustable adjustable : request.adjustables()) {
+            if (!marks.contains(adjustable.wall())) {
+                throw new InvalidBondRequestException(
+                        "The request has no wall %s that could change.".formatted(adjustable.wall()));
+            }
+            byWall.computeIfAbsent(adjustable.wall(), mark -> new ArrayList<>()).add(adjustable);
+        }
+        return byWall;
+    }
+}

@@ -1,0 +1,262 @@
+package org.coursewright.bond.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.coursewright.bond.WallBuilder.in;
+import static org.coursewright.bond.WallBuilder.rule;
+import static org.coursewright.bond.WallBuilder.stock;
+import static org.coursewright.bond.WallBuilder.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+
+import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.BondSolver;
+import org.coursewright.bond.InvalidBondRequestException;
+import org.coursewright.bond.Meeting;
+import org.coursewright.bond.Obstacle;
+import org.coursewright.bond.RandomRooms;
+import org.coursewright.bond.WallBuilder;
+import org.coursewright.bond.WallEnd;
+import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
+import org.coursewright.measure.Length;
+import org.coursewright.measure.Progress;
+import org.junit.jupiter.api.Test;
+
+/** Changes of dimensions that spare cuts. */
+class AdviceTest {
+
+    private static final String OPENING = Obstacle.Kind.OPENING.name();
+
+    private static Advice advise(BondRequest building, List<Adjustable> adjustables, Optional<Length> budget) {
+        return BondAdvisor.standard().advise(new AdviceRequest(building, adjustables, in("1/4"), budget),
+                Progress.NONE);
+    }
+
+    private static Adjustable offset(String wall, String tolerance) {
+        return Adjustable.within(wall, Optional.of(OPENING), Dimension.OFFSET, in(tolerance));
+    }
+
+    private static Adjustable width(String wall, String tolerance) {
+        return Adjustable.within(wall, Optional.of(OPENING), Dimension.WIDTH, in(tolerance));
+    }
+
+    private static Adjustable length(String wall, String tolerance) {
+        return Adjustable.within(wall, Optional.empty(), Dimension.LENGTH, in(tolerance));
+    }
+
+    /** Joints of half an inch, no wider and no narrower: ten units and nine joints, and halves in every other course. */
+    private static WallBuilder tenUnits() {
+        return wall("144 1/2").stocked(stock("14", "6 3/4")).ruled(rule("3 1/2", "1/2", "1/2", "1/2")).courses(4);
+    }
+
+    /** Three units and two joints take 43 in before the opening, four units and three joints 57 1/2 in behind it. */
+    private static BondRequest opening(String from, String to) {
+        return tenUnits().obstacle(Obstacle.Kind.OPENING, in(from), in(to), 1, 2).alone();
+    }
+
+    @Test
+    void openingOffTheModuleIsProposedToMoveOntoIt() {
+        Advice advice = advise(opening("44 1/4", "88 1/4"), List.of(offset("W1", "3")), Optional.empty());
+
+        assertThat(advice.before().cutPieces()).isPositive();
+        assertThat(advice.proposals()).singleElement().satisfies(proposal -> {
+            assertThat(proposal.from()).isEqualTo(in("44 1/4"));
+            assertThat(proposal.to()).isEqualTo(in("43"));
+            assertThat(proposal.movement()).isEqualTo(in("1 1/4"));
+            assertThat(proposal.before().cutPieces()).isEqualTo(advice.before().cutPieces());
+            assertThat(proposal.after().cutPieces()).isZero();
+        });
+        assertThat(advice.after().cutPieces()).isZero();
+        assertThat(advice.after().lapViolations()).isZero();
+    }
+
+    @Test
+    void openingTooWideIsProposedNarrower() {
+        Advice advice = advise(opening("43", "87 3/4"), List.of(width("W1", "2")), Optional.empty());
+
+        assertThat(advice.proposals()).singleElement().satisfies(proposal -> {
+            assertThat(proposal.from()).isEqualTo(in("44 3/4"));
+            assertThat(proposal.to()).isEqualTo(in("44"));
+        });
+        assertThat(advice.after().cutPieces()).isZero();
+    }
+
+    @Test
+    void bothMayBeNeeded() {
+        Advice advice = advise(opening("43 1/2", "88"), List.of(offset("W1", "2"), width("W1", "2")),
+                Optional.empty());
+
+        assertThat(advice.after().cutPieces()).isZero();
+        assertThat(advice.movement()).isEqualTo(in("1"));
+    }
+
+    @Test
+    void freeEndIsProposedToMove() {
+        WallFace odd = wall("146").stocked(stock("14", "6 3/4")).ruled(rule("3 1/2", "1/2", "1/2", "1/2")).courses(4)
+                .build();
+        Advice advice = advise(new BondRequest(List.of(odd), List.of()), List.of(length("W1", "2")), Optional.empty());
+
+        assertThat(advice.proposals()).singleElement()
+                .satisfies(proposal -> assertThat(proposal.to()).isEqualTo(in("144 1/2")));
+        assertThat(advice.changed().walls().get(0).length()).isEqualTo(in("144 1/2"));
+        assertThat(advice.after().cutPieces()).isZero();
+    }
+
+    @Test
+    void changesBeyondTheBudgetAreNotProposed() {
+        BondRequest building = opening("44 1/4", "88 1/4");
+
+        Advice advice = advise(building, List.of(offset("W1", "3")), Optional.of(in("3/4")));
+
+        assertThat(advice.movement()).isLessThanOrEqualTo(in("3/4"));
+        assertThat(advice.after().cutPieces()).isPositive();
+        assertThat(advise(building, List.of(offset("W1", "3")), Optional.of(in("1 1/4"))).after().cutPieces())
+                .isZero();
+    }
+
+    @Test
+    void budgetGoesToTheWallWhereItSparesMost() {
+        WallFace low = tenUnits().mark("A").obstacle(Obstacle.Kind.OPENING, in("44"), in("88"), 1, 1).build();
+        WallFace high = tenUnits().mark("B").courses(8).obstacle(Obstacle.Kind.OPENING, in("44"), in("88"), 1, 6)
+                .build();
+        BondRequest building = new BondRequest(List.of(low, high), List.of());
+
+        Advice advice = advise(building, List.of(offset("A", "3"), offset("B", "3")), Optional.of(in("1")));
+
+        assertThat(advice.proposals()).singleElement()
+                .satisfies(proposal -> assertThat(proposal.adjustable().wall()).isEqualTo("B"));
+    }
+
+    @Test
+    void lintelGoesWithItsOpening() {
+        String mark = "N1";
+        WallFace plain = tenUnits().build();
+        WallFace face = new WallFace(plain.mark(), plain.length(), plain.stock(), plain.rule(), plain.courses(),
+                plain.start(), plain.end(),
+                List.of(new Obstacle(Obstacle.Kind.OPENING, mark, in("44 1/4"), in("88 1/4"), 1, 2, Optional.empty()),
+                        new Obstacle(Obstacle.Kind.LINTEL, mark, in("30 1/4"), in("102 1/4"), 3, 3,
+                                Optional.empty())));
+        Advice advice = advise(new BondRequest(List.of(face), List.of()),
+                List.of(Adjustable.within("W1", Optional.of(mark), Dimension.OFFSET, in("3"))), Optional.empty());
+
+        List<Obstacle> changed = advice.changed().walls().get(0).obstacles();
+        assertThat(advice.proposals()).isNotEmpty();
+        assertThat(changed.get(0).from().minus(changed.get(1).from())).isEqualTo(in("14"));
+        assertThat(changed.get(1).to().minus(changed.get(0).to())).isEqualTo(in("14"));
+    }
+
+    @Test
+    void placesWithoutRoomAreLeftOut() {
+        BondRequest building = tenUnits().obstacle(Obstacle.Kind.OPENING, in("43"), in("87"), 1, 2)
+                .tee("T", in("88"), in("98")).alone();
+        Meeting tee = new Meeting("T", Meeting.Kind.TEE, List.of("W1"), Optional.empty());
+        BondRequest met = new BondRequest(building.walls(), List.of(tee));
+
+        Advice advice = advise(met, List.of(offset("W1", "3")), Optional.empty());
+
+        assertThat(advice.profiles().get(0).points()).extracting(ProfilePoint::change)
+                .allSatisfy(change -> assertThat(change).isLessThanOrEqualTo(in("1"))).hasSize(12 + 1 + 4);
+    }
+
+    @Test
+    void lengthOfAWallThatMeetsOthersAtBothEndsStays() {
+        WallFace tied = tenUnits().start(new WallEnd.Tied()).end(new WallEnd.Tied()).build();
+        Advice advice = advise(new BondRequest(List.of(tied), List.of()), List.of(length("W1", "2")),
+                Optional.empty());
+
+        assertThat(advice.profiles().get(0).points()).hasSize(1);
+        assertThat(advice.proposals()).isEmpty();
+    }
+
+    @Test
+    void whatIsPromisedForARoomComesTrue() {
+        for (long seed = 1; seed <= 2; seed++) {
+            BondRequest room = new RandomRooms(seed).room();
+            Advice advice = advise(room, adjustables(room), Optional.of(in("4")));
+
+            assertThat(BondSolver.standard().solve(advice.changed(), Progress.NONE)).isEqualTo(advice.after());
+            assertThat(advice.movement()).isLessThanOrEqualTo(in("4"));
+            assertThat(spared(advice)).isGreaterThanOrEqualTo(0);
+            advice.profiles().forEach(profile -> checkProfile(profile));
+        }
+    }
+
+    private static List<Adjustable> adjustables(BondRequest room) {
+        List<Adjustable> adjustables = new ArrayList<>();
+        for (WallFace face : room.walls()) {
+            if (face.obstacles().stream().anyMatch(obstacle -> obstacle.mark().equals(OPENING))) {
+                adjustables.add(offset(face.mark(), "1"));
+                adjustables.add(width(face.mark(), "1"));
+            }
+        }
+        return adjustables;
+    }
+
+    private static int spared(Advice advice) {
+        int laps = advice.before().lapViolations() - advice.after().lapViolations();
+        return laps == 0 ? advice.before().cutPieces() - advice.after().cutPieces() : laps;
+    }
+
+    private static void checkProfile(DimensionProfile profile) {
+        assertThat(profile.points()).anySatisfy(point -> {
+            assertThat(point.change()).isEqualTo(profile.best());
+            assertThat(point.basis()).isEqualTo(ProfilePoint.Basis.LAID);
+        });
+    }
+
+    /** Every value of a wall alone, laid as a building of its own, against what the profile says of it. */
+    @Test
+    void noPointOfAProfileIsAboveWhatIsLaid() {
+        BondRequest building = opening("44 1/4", "88 1/4");
+        DimensionProfile profile = advise(building, List.of(offset("W1", "3")), Optional.empty()).profiles().get(0);
+
+        assertThat(profile.points()).hasSize(25).allSatisfy(point -> {
+            Length from = in("44 1/4").plus(point.change());
+            WallLayout laid = BondSolver.standard().solve(tenUnits()
+                    .obstacle(Obstacle.Kind.OPENING, from, from.plus(in("44")), 1, 2).alone(), Progress.NONE).walls()
+                    .get(0);
+            assertThat(point.lapViolations()).isLessThanOrEqualTo(laid.lapViolations());
+            assertThat(laid.lapViolations() > point.lapViolations() || laid.cutPieces() >= point.cutPieces()).isTrue();
+            assertThat(point.basis() == ProfilePoint.Basis.BOUND || point.cutPieces() == laid.cutPieces()).isTrue();
+        });
+        assertThat(profile.best()).isEqualTo(in("1 1/4").negated());
+    }
+
+    @Test
+    void unknownWallIsReported() {
+        BondRequest building = opening("43", "87");
+        assertThatThrownBy(() -> advise(building, List.of(offset("W9", "1")), Optional.empty()))
+                .isInstanceOf(InvalidBondRequestException.class).hasMessageContaining("W9");
+    }
+
+    @Test
+    void unknownOpeningIsReported() {
+        Adjustable door = Adjustable.within("W1", Optional.of("D9"), Dimension.OFFSET, in("1"));
+        BondRequest building = opening("43", "87");
+        assertThatThrownBy(() -> advise(building, List.of(door), Optional.empty()))
+                .isInstanceOf(InvalidBondRequestException.class).hasMessageContaining("D9");
+    }
+
+    @Test
+    void adviceCanBeCancelled() {
+        AdviceRequest request = new AdviceRequest(opening("44", "88"), List.of(offset("W1", "3")), in("1/4"),
+                Optional.empty());
+        Progress cancelled = new Progress() {
+            @Override
+            public void done(double fraction) {
+                // nobody listens
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return true;
+            }
+        };
+        assertThatThrownBy(() -> BondAdvisor.standard().advise(request, cancelled))
+                .isInstanceOf(CancellationException.class);
+    }
+}
