@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.BondBeam;
@@ -50,28 +51,32 @@ final class AlliedReader {
     }
 
     private Optional<BeamBrief> grade(GradeBeam beam) {
-        String element = "grade beam " + beam.getMark();
+        ElementReference element = ElementReference.of(beam, "grade beam " + beam.getMark());
         Length length = length(beam.getWalls());
         return isSized(element, length, beam.getWidth(), beam.getDepth())
-                ? Optional.of(new BeamBrief(element, FOUNDATIONS, true, length, beam.getWidth(), beam.getDepth(), mixes
-                        .find(beam.getMix()), bars(element, beam.getReinforcement(), length),
+                ? Optional.of(new BeamBrief(element.name(), FOUNDATIONS, true, length, beam.getWidth(), beam.getDepth(),
+                        mixes
+                                .find(beam.getMix()),
+                        bars(element, beam.getReinforcement(), length),
                         lines(beam
                                 .getReinforcement())))
                 : Optional.empty();
     }
 
     private Optional<BeamBrief> bond(BondBeam beam) {
-        String element = "bond beam " + beam.getMark();
+        ElementReference element = ElementReference.of(beam, "bond beam " + beam.getMark());
         Length length = length(beam.getWalls());
         return isSized(element, length, beam.getWidth(), beam.getDepth())
-                ? Optional.of(new BeamBrief(element, WALLS, false, length, beam.getWidth(), beam.getDepth(), mixes.find(
-                        beam.getMix()), bars(element, beam.getReinforcement(), length),
+                ? Optional.of(new BeamBrief(element.name(), WALLS, false, length, beam.getWidth(), beam.getDepth(),
+                        mixes.find(
+                                beam.getMix()),
+                        bars(element, beam.getReinforcement(), length),
                         lines(beam
                                 .getReinforcement())))
                 : Optional.empty();
     }
 
-    private boolean isSized(String element, Length length, Length width, Length depth) {
+    private boolean isSized(ElementReference element, Length length, Length width, Length depth) {
         boolean sized = length.signum() > 0 && width != null && width.signum() > 0 && depth != null
                 && depth.signum() > 0;
         if (!sized) {
@@ -84,7 +89,7 @@ final class AlliedReader {
         return steel == null ? 0 : Math.max(0, steel.getLines());
     }
 
-    private Optional<BarRun> bars(String element, Reinforcement steel, Length length) {
+    private Optional<BarRun> bars(ElementReference element, Reinforcement steel, Length length) {
         if (steel == null) {
             return Optional.empty();
         }
@@ -127,7 +132,7 @@ final class AlliedReader {
     private Optional<PlasterBrief> of(Finish finish, Wall wall) {
         if (finish.getType() == null || finish.getType().getThickness() == null || finish.getType().getThickness()
                 .signum() <= 0) {
-            findings.warning("finish.thickness", "finish of wall " + wall.getMark(),
+            findings.warning("finish.thickness", ElementReference.of(finish, "finish of wall " + wall.getMark()),
                     "It needs a type with a thickness, else it is not counted.");
             return Optional.empty();
         }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.validity.NumberValidity;
 import org.coursewright.measure.Length;
@@ -66,7 +67,7 @@ final class CostReader {
         Optional<Currency> found = Currency.getAvailableCurrencies().stream()
                 .filter(currency -> currency.getCurrencyCode().equals(code)).findFirst();
         if (found.isEmpty()) {
-            findings.error("project.currency", "project",
+            findings.error("project.currency", ElementReference.of(project, "project"),
                     "Its currency %s is not known. Use an ISO 4217 code such as USD.".formatted(code));
         }
         return found;
@@ -77,7 +78,8 @@ final class CostReader {
         List<UnitType> types = project.getCatalogue() == null ? List.of() : project.getCatalogue().getUnitTypes();
         for (UnitType type : types) {
             if (type.getMark() != null) {
-                NumberValidity numbers = new NumberValidity("unit type " + type.getMark(), findings);
+                NumberValidity numbers = new NumberValidity(ElementReference.of(type, "unit type " + type.getMark()),
+                        findings);
                 units.put(type.getMark(), new UnitSupply(type.getSource() == UnitSource.MADE_ON_SITE, mixes.find(type
                         .getMix()), numbers.positive("mass", type.getMass())));
             }
@@ -96,20 +98,21 @@ final class CostReader {
     }
 
     private Optional<Coating> sealer(CoatingType type) {
-        NumberValidity numbers = new NumberValidity("coating " + type.getMark(), findings);
+        ElementReference element = ElementReference.of(type, "coating " + type.getMark());
+        NumberValidity numbers = new NumberValidity(element, findings);
         String material = type.getMaterial() == null || type.getMaterial().getMark() == null
                 ? String.valueOf(type.getMark())
                 : type.getMaterial().getMark();
         Optional<Fraction> coverage = numbers.positive("coverage", type.getCoverage());
         if (coverage.isEmpty()) {
-            findings.warning("coating.coverage", "coating " + type.getMark(),
+            findings.warning("coating.coverage", element,
                     "It needs a coverage in square metres a litre, else no sealer is counted.");
         }
         return coverage.map(each -> new Coating(material, each, Math.max(1, type.getCoats()), Fraction.ZERO));
     }
 
     private MarkUp markUp() {
-        NumberValidity numbers = new NumberValidity("estimate", findings);
+        NumberValidity numbers = new NumberValidity(ElementReference.of(estimate, "estimate"), findings);
         Map<CostKind, BigDecimal> tax = new EnumMap<>(CostKind.class);
         tax.put(CostKind.MATERIAL, share(numbers, "tax on material", estimate.getMaterialTaxShare()));
         tax.put(CostKind.LABOUR, share(numbers, "tax on labour", estimate.getLabourTaxShare()));
@@ -128,7 +131,8 @@ final class CostReader {
         List<Uncertainty> marked = new ArrayList<>(estimate.getUncertainties());
         marked.removeIf(each -> each.getMark() == null);
         for (Uncertainty each : marked) {
-            correlation.put(each.getMark(), new NumberValidity("uncertainty " + each.getMark(), findings)
+            correlation.put(each.getMark(), new NumberValidity(ElementReference.of(each, "uncertainty "
+                    + each.getMark()), findings)
                     .share("correlation", each.getCorrelation()).map(share -> share.toDecimal().doubleValue())
                     .orElse(USUAL_CORRELATION));
         }

@@ -31,7 +31,7 @@ final class Hours {
             List<WorkDone> done = resources.work(work);
             TaskBrief task = tasks.get(kind);
             if (!done.isEmpty() && task == null) {
-                resources.findings().warning("task.missing", "work: " + work.words(),
+                resources.findings().warning("task.missing", Resources.named("work: " + work.words()),
                         "Nothing says who does it and how fast, so its hours are not counted. Add a task.");
             } else if (!done.isEmpty()) {
                 add(work, task, done);
@@ -51,7 +51,7 @@ final class Hours {
         task.plant().filter(plant -> plant.output().isPresent()).ifPresent(plant -> byElement.forEach((element,
                 part) -> plant(work, plant, element, part)));
         if (!manned && task.plant().filter(plant -> plant.output().isPresent()).isEmpty()) {
-            resources.findings().warning("task.output", "work: " + work.words(),
+            resources.findings().warning("task.output", Resources.named("work: " + work.words()),
                     "Its task has neither a crew with an output nor a machine with one, so its hours are not counted.");
         }
     }
@@ -71,7 +71,7 @@ final class Hours {
             Figure figure = new PlantTask(plant.mark(), work.unit(), quantity, perHour, plant.lost()).figure();
             Trace trace = figure.trace().from(part.stream().map(WorkPortion::element).toList());
             resources.add(plant.mark(), element, work, figure.quantity(), trace);
-        }, () -> resources.findings().error("plant.output", "plant " + plant.mark(),
+        }, () -> resources.findings().error("plant.output", Resources.named("plant " + plant.mark()),
                 "Its output of %s an hour cannot be used to %s. Give a number above 0 in %s.".formatted(output, work
                         .words(), work.unit().code())));
     }

@@ -64,7 +64,7 @@ record MaterialUse(MaterialBrief material, Ingredient ingredient, Resources reso
             put(element, work, loose.dividedBy(byVolume.get()), unit, "material.packs",
                     " ÷ looseDensity × (1 + bulking) × (1 + waste) ÷ pack", origin);
         } else {
-            resources.findings().warning("material.pack", "material " + material.mark(),
+            resources.findings().warning("material.pack", Resources.named("material " + material.mark()),
                     "It is measured in %s, but nothing says what one holds. Give its pack; it is counted in kilograms."
                             .formatted(unit.title()));
             put(element, work, moist, UnitCode.KILOGRAM, "material.mass", " × (1 + moisture) × (1 + waste)", origin);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.validity.NumberValidity;
 import org.coursewright.measure.UnitCode;
@@ -64,7 +65,7 @@ final class MixReader {
     }
 
     private MaterialBrief material(Material material) {
-        String element = "material " + material.getMark();
+        ElementReference element = ElementReference.of(material, "material " + material.getMark());
         NumberValidity numbers = new NumberValidity(element, findings);
         Optional<UnitCode> unit = Optional.ofNullable(material.getUnitCode()).flatMap(UnitCode::find);
         if (unit.isEmpty() && material.getUnitCode() != null) {
@@ -79,7 +80,7 @@ final class MixReader {
                 material.isDugOnSite());
     }
 
-    private Optional<Ingredient> ingredient(Material material, NumberValidity numbers, String element) {
+    private Optional<Ingredient> ingredient(Material material, NumberValidity numbers, ElementReference element) {
         Optional<Fraction> given = numbers.positive("density", material.getDensity());
         return given.flatMap(loose -> sound(element, () -> {
             Fraction compacted = or(numbers.positive("compacted density", material.getCompactedDensity()), loose);
@@ -93,7 +94,7 @@ final class MixReader {
     }
 
     private MixBrief mix(MixDesign mix) {
-        String element = "mix " + mix.getMark();
+        ElementReference element = ElementReference.of(mix, "mix " + mix.getMark());
         NumberValidity numbers = new NumberValidity(element, findings);
         List<MaterialBrief> of = mix.getParts().stream().map(MixPart::getMaterial)
                 .map(material -> Optional.ofNullable(material).map(Material::getMark).map(materials::get))
@@ -107,7 +108,8 @@ final class MixReader {
                 numbers.share("stabiliser share", mix.getStabiliserShare()));
     }
 
-    private Optional<MixRecipe> recipe(MixDesign mix, List<MaterialBrief> of, NumberValidity numbers, String element) {
+    private Optional<MixRecipe> recipe(MixDesign mix, List<MaterialBrief> of, NumberValidity numbers,
+            ElementReference element) {
         List<org.coursewright.takeoff.mix.MixPart> parts = new ArrayList<>();
         for (int i = 0; i < of.size(); i++) {
             Optional<Fraction> count = numbers.positive("number of parts", mix.getParts().get(i).getParts());
@@ -139,7 +141,7 @@ final class MixReader {
     }
 
     /** What the engine refuses is told of the element. */
-    private <T> Optional<T> sound(String element, Supplier<T> made) {
+    private <T> Optional<T> sound(ElementReference element, Supplier<T> made) {
         try {
             return Optional.of(made.get());
         } catch (InvalidTakeoffException e) {

@@ -118,7 +118,8 @@ final class Pricing {
             first.putIfAbsent(key, problem);
         }
         lines.forEach((key, numbers) -> findings.error("price." + first.get(key).kind().name().toLowerCase(Locale.ROOT)
-                .replace('_', '-'), (numbers.size() == 1 ? "line " : "lines ") + String.join(", ", numbers),
+                .replace('_', '-'),
+                Resources.named((numbers.size() == 1 ? "line " : "lines ") + String.join(", ", numbers)),
                 first
                         .get(key).message()));
     }

@@ -2,6 +2,7 @@ package org.coursewright.core.cost;
 
 import java.util.Optional;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.validity.NumberValidity;
 import org.coursewright.model.estimate.Uncertain;
@@ -17,7 +18,7 @@ final class RangeReader {
         this.findings = findings;
     }
 
-    RangeBrief read(Uncertain uncertain, String element) {
+    RangeBrief read(Uncertain uncertain, ElementReference element) {
         NumberValidity numbers = new NumberValidity(element, findings);
         Fraction low = numbers.positive("low", uncertain.getLowShare()).orElse(Fraction.ONE);
         Fraction high = numbers.positive("high", uncertain.getHighShare()).orElse(Fraction.ONE);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.validity.NumberValidity;
 import org.coursewright.measure.Money;
@@ -36,9 +37,10 @@ final class RateReader {
         Map<String, Integer> seen = new HashMap<>();
         List<RateBrief> briefs = new ArrayList<>();
         for (Rate rate : rates) {
-            String element = "rate " + rate.getMark();
+            ElementReference element = ElementReference.of(rate, "rate " + rate.getMark());
             if (rate.getMark() == null || rate.getMark().isBlank()) {
-                findings.error("rate.resource", "rate without a resource", "Say what it is the rate of.");
+                findings.error("rate.resource", ElementReference.of(rate, "rate without a resource"),
+                        "Say what it is the rate of.");
             } else if (seen.merge(rate.getMark(), 1, Integer::sum) == 2) {
                 findings.error("rate.twice", element, "Its resource has two rates. Take one of them out.");
             }
@@ -50,7 +52,7 @@ final class RateReader {
         return briefs;
     }
 
-    private boolean hasPrice(Rate rate, String element) {
+    private boolean hasPrice(Rate rate, ElementReference element) {
         if (rate.getMark() == null || rate.getPrice() == null || rate.getUnitCode() == null
                 || !NumberValidity.isReckonable(rate.getPrice().amount())) {
             findings.error("rate.incomplete", element,
@@ -60,7 +62,7 @@ final class RateReader {
         return true;
     }
 
-    private void check(Rate rate, String element) {
+    private void check(Rate rate, ElementReference element) {
         Money price = rate.getPrice();
         if (price.amount().signum() < 0) {
             findings.error("rate.negative", element, "Its price is %s. It must not be negative.".formatted(price));
@@ -82,7 +84,7 @@ final class RateReader {
         }
     }
 
-    private RateBrief brief(Rate rate, String element) {
+    private RateBrief brief(Rate rate, ElementReference element) {
         return new RateBrief(new org.coursewright.takeoff.cost.Rate(rate.getMark(), kind(rate.getKind()), rate
                 .getPrice(), rate.getUnitCode(), Optional.ofNullable(rate.getAsOf()),
                 Optional.ofNullable(rate

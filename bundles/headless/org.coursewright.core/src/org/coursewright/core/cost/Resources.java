@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.takeoff.TakeoffLine;
 import org.coursewright.measure.Length;
@@ -61,6 +62,11 @@ final class Resources {
 
     List<Hauled> hauled() {
         return hauled;
+    }
+
+    /** @return what a finding is about that has no element of its own, or is known by its mark only */
+    static ElementReference named(String name) {
+        return new ElementReference(name, Optional.empty());
     }
 
     List<ResourceLine> lines() {

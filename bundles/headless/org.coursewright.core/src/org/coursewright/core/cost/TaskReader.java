@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.validity.NumberValidity;
 import org.coursewright.measure.Quantity;
@@ -41,7 +42,7 @@ final class TaskReader {
     Map<WorkKind, TaskBrief> read(List<Task> tasks) {
         Map<WorkKind, TaskBrief> briefs = new EnumMap<>(WorkKind.class);
         for (Task task : tasks) {
-            String element = "task " + task.getMark();
+            ElementReference element = ElementReference.of(task, "task " + task.getMark());
             if (briefs.containsKey(task.getKind())) {
                 findings.warning("task.twice", element,
                         "Another task says how to %s. Take one of them out; the first counts."
@@ -53,7 +54,7 @@ final class TaskReader {
         return briefs;
     }
 
-    private TaskBrief brief(Task task, String element) {
+    private TaskBrief brief(Task task, ElementReference element) {
         NumberValidity numbers = new NumberValidity(element, findings);
         return new TaskBrief(task.getKind(), Optional.ofNullable(task.getCrew()).flatMap(TaskReader::crew),
                 Optional.ofNullable(task.getPlant()).filter(plant -> plant.getMark() != null).map(this::plant),
@@ -69,13 +70,13 @@ final class TaskReader {
     }
 
     private PlantBrief plant(Plant plant) {
-        NumberValidity numbers = new NumberValidity("plant " + plant.getMark(), findings);
+        NumberValidity numbers = new NumberValidity(ElementReference.of(plant, "plant " + plant.getMark()), findings);
         return new PlantBrief(plant.getMark(), Optional.ofNullable(plant.getOutput()),
                 numbers.share("lost share", plant.getLostShare()).filter(share -> share.compareTo(Fraction.ONE) < 0)
                         .orElse(Fraction.ZERO));
     }
 
-    private Optional<Productivity> productivity(Task task, String element) {
+    private Optional<Productivity> productivity(Task task, ElementReference element) {
         if (task.getOutput() == null) {
             return Optional.empty();
         }
@@ -116,7 +117,7 @@ final class TaskReader {
                         .getLearningPlateau(), MOST_REPETITIONS)));
     }
 
-    private <T> Optional<T> sound(String element, Supplier<T> made) {
+    private <T> Optional<T> sound(ElementReference element, Supplier<T> made) {
         try {
             return Optional.of(made.get());
         } catch (InvalidTakeoffException e) {

@@ -96,7 +96,7 @@ final class UnitResources {
         Optional<MixBrief> mix = supply.get().mix().filter(each -> each.recipe().isPresent() && each.dryDensity()
                 .isPresent());
         if (mix.isEmpty()) {
-            resources.findings().error("unit.mix", "unit type " + type,
+            resources.findings().error("unit.mix", Resources.named("unit type " + type),
                     "It is made on site, but has no mix with a dry density and densities of all parts. Give it one.");
         }
         mix.ifPresent(each -> new PressUse(each, block(order, length), resources).add(element, count, trace.elements(),

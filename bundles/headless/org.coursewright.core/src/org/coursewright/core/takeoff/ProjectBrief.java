@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.coursewright.core.display.ProjectFormat;
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.validity.NumberValidity;
@@ -49,7 +50,8 @@ public record ProjectBrief(List<WallBrief> walls, LengthFormat format, TakeoffSh
     }
 
     private static Fraction breakage(UnitType type, Findings findings) {
-        return new NumberValidity("unit type " + type.getMark(), findings).share("breakage", type.getBreakageShare())
+        return new NumberValidity(ElementReference.of(type, "unit type " + type.getMark()), findings)
+                .share("breakage", type.getBreakageShare())
                 .orElse(TakeoffShares.USUAL_BREAKAGE);
     }
 

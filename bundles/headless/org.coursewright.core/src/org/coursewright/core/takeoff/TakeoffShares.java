@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.validity.NumberValidity;
 import org.coursewright.model.catalogue.MixDesign;
@@ -15,6 +16,7 @@ import org.coursewright.takeoff.quantities.BuildingTakeoff;
 import org.coursewright.takeoff.quantities.JointFill;
 import org.coursewright.takeoff.quantities.MortarRule;
 import org.coursewright.takeoff.quantities.UnitRule;
+import org.eclipse.emf.ecore.EObject;
 
 /**
  * Which mortar goes where, what is wasted of it, and how much of the joints is filled.
@@ -39,7 +41,8 @@ public record TakeoffShares(MortarRule mortar, Optional<String> firstMix, Option
         Optional<MixDesign> rest = estimate.map(Estimate::getMortar).filter(TakeoffShares::isMarked);
         Optional<MixDesign> first = estimate.map(Estimate::getFirstMortar).filter(TakeoffShares::isMarked)
                 .filter(mix -> !mix.getMark().equals(rest.map(MixDesign::getMark).orElse(""))).or(() -> rest);
-        NumberValidity numbers = new NumberValidity("estimate", findings);
+        NumberValidity numbers = new NumberValidity(ElementReference.of(estimate.<EObject>map(each -> each).orElse(
+                project), "estimate"), findings);
         JointFill fill = new JointFill(fill(numbers, "filled part of the bed joint", estimate.map(
                 Estimate::getBedFillShare)),
                 fill(numbers, "filled part of the head joint", estimate.map(
@@ -62,8 +65,10 @@ public record TakeoffShares(MortarRule mortar, Optional<String> firstMix, Option
     }
 
     private static Fraction waste(Optional<MixDesign> mix, Findings findings) {
-        return mix.flatMap(each -> new NumberValidity("mix " + each.getMark(), findings).share("waste", each
-                .getWasteShare())).orElse(USUAL_WASTE);
+        return mix.flatMap(each -> new NumberValidity(ElementReference.of(each, "mix " + each.getMark()), findings)
+                .share("waste", each
+                        .getWasteShare()))
+                .orElse(USUAL_WASTE);
     }
 
     BuildingTakeoff engine(Map<String, UnitRule> units) {

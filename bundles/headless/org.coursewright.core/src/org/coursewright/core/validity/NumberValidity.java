@@ -3,6 +3,7 @@ package org.coursewright.core.validity;
 import java.math.BigDecimal;
 import java.util.Optional;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.takeoff.Fraction;
 
@@ -11,14 +12,14 @@ public final class NumberValidity {
 
     private static final int MOST_DIGITS = 30;
 
-    private final String element;
+    private final ElementReference element;
     private final Findings findings;
 
     /**
-     * @param element whose numbers they are, as findings name it
+     * @param element whose numbers they are
      * @param findings hears what is not sound
      */
-    public NumberValidity(String element, Findings findings) {
+    public NumberValidity(ElementReference element, Findings findings) {
         this.element = element;
         this.findings = findings;
     }
