@@ -274,4 +274,22 @@ class CommandRefusalTest {
             return List.of(wall);
         }
     }
+
+    @Test
+    void openingsThatWouldLieBeforeTheStartFaceKeepAllWallsWhereTheyAre() {
+        WallPosition beyond = new WallPosition(sample.wall, Length.ofInches(100), NONE, sample.wall.getToX(), NONE,
+                Length.ofInches(-100));
+        MoveWallsCommand command = new MoveWallsCommand(List.of(beyond), 1);
+
+        assertThat(reason(command)).contains("Door D1").contains("cannot be");
+    }
+
+    @Test
+    void labelNamesTheWallsThatWereChosen() {
+        WallPosition one = new WallPosition(sample.wall, INCH, NONE, sample.wall.getToX(), NONE, NONE);
+        WallPosition other = new WallPosition(sample.ruledWall, INCH, NONE, INCH, INCH, NONE);
+
+        assertThat(new StretchWallsCommand(List.of(one, other), 1).getLabel()).isEqualTo("Stretch Wall W1");
+        assertThat(new MoveWallsCommand(List.of(one, other), 2).getLabel()).isEqualTo("Move 2 elements, Wall W1 first");
+    }
 }

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -25,6 +26,7 @@ import org.coursewright.model.building.Junction;
 import org.coursewright.model.building.OpeningKind;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.TeeTie;
+import org.coursewright.model.building.Wall;
 import org.coursewright.model.building.WallPlace;
 import org.coursewright.model.catalogue.CataloguePackage;
 import org.coursewright.model.edit.SampleBuilding;
@@ -37,6 +39,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class CommandRoundTripTest {
 
+    private static final Length NONE = Length.ZERO;
     private static final Length INCH = Length.ofInches(1);
 
     static Stream<Function<SampleBuilding, ProjectCommand>> commands() {
@@ -48,12 +51,19 @@ class CommandRoundTripTest {
                 s -> new MoveWallEndCommand(s.wall, WallPlace.END, Length.ofInches(220), INCH),
                 s -> new MoveWallEndCommand(s.wall, WallPlace.START, INCH, INCH),
                 s -> new ChangeCentreLineCommand(s.wall, INCH, INCH, Length.ofInches(99), INCH),
+                s -> new MoveWallsCommand(List.of(shifted(s.wall, NONE), shifted(s.ruledWall, NONE)), 2),
+                s -> new StretchWallsCommand(List.of(shifted(s.wall, INCH.negated())), 1),
+                s -> new AlignWallsCommand(List.of(shifted(s.wall, NONE)), 1),
+                s -> new MirrorWallsCommand(List.of(shifted(s.wall, INCH)), 1),
+                s -> new AddWallsCommand(s.storey, List.of(s.wall("W5", 0, 75, 200, 75), s.wall("W6", 9, 0, 9, 75))),
                 s -> new ChangeWallHeightCommand(s.wall, Length.ofInches(100)),
                 s -> new ChangeWallBaseCommand(s.wall, INCH.negated()),
                 s -> new ChangeUnitTypeCommand(s.wall, s.otherUnit), s -> new ChangeBondCommand(s.wall, Bond.HEADER),
                 s -> new AddOpeningCommand(s.wall, SampleBuilding.opening("D2", OpeningKind.WINDOW)),
                 s -> new RemoveOpeningCommand(s.door), s -> new MoveOpeningCommand(s.door, Length.ZERO),
                 s -> new ResizeOpeningCommand(s.door, INCH, INCH), s -> new ChangeSillCommand(s.door, INCH),
+                s -> new SetJambsCommand(s.door, INCH, Length.ofInches(44)),
+                s -> new AlignOpeningsCommand(Map.of(s.door, INCH)),
                 s -> new SetTolerancesCommand(s.door, INCH, INCH),
                 s -> new AddUnitTypeCommand(s.project, SampleBuilding.unit("B8", 8)),
                 s -> new EditUnitTypeCommand(s.unit, CataloguePackage.Literals.UNIT_TYPE__MASS,
@@ -71,6 +81,11 @@ class CommandRoundTripTest {
                 s -> new AddScenarioCommand(s.project, SampleBuilding.scenario("bought")),
                 s -> new RemoveScenarioCommand(s.scenario),
                 s -> new SetFeatureCommand(s.corner, BuildingPackage.Literals.JUNCTION__TIE, TeeTie.TIED));
+    }
+
+    private static WallPosition shifted(Wall wall, Length openings) {
+        return new WallPosition(wall, wall.getFromX().plus(INCH), wall.getFromY(), wall.getToX(), wall.getToY(),
+                openings);
     }
 
     private static Site site() {

@@ -33,13 +33,13 @@ public abstract class ElementPart<E extends EObject> extends AbstractGraphicalEd
         return DiagramScale.of(getViewer());
     }
 
-    /** @return the elements that parts below this one show, none unless overridden */
-    protected List<? extends EObject> parts() {
+    /** @return what parts below this one show, elements or other values; nothing unless overridden */
+    protected List<?> parts() {
         return List.of();
     }
 
     @Override
-    protected final List<? extends EObject> getModelChildren() {
+    protected final List<?> getModelChildren() {
         return parts();
     }
 
@@ -55,6 +55,8 @@ public abstract class ElementPart<E extends EObject> extends AbstractGraphicalEd
         for (EditPart child : List.copyOf(childParts())) {
             if (child instanceof ElementPart<?> part) {
                 part.refreshAll();
+            } else {
+                child.refresh();
             }
         }
     }

@@ -1,0 +1,24 @@
+package org.coursewright.model.edit.command;
+
+import java.util.Objects;
+
+import org.coursewright.measure.Length;
+import org.coursewright.model.building.Wall;
+
+/**
+ * Where a wall is to lie.
+ *
+ * @param wall of a project
+ * @param fromX start, east
+ * @param fromY start, north
+ * @param toX end, east
+ * @param toY end, north
+ * @param openingsBy what is added to the offsets of its openings, so that they stay where they are when the start moves
+ */
+public record WallPosition(Wall wall, Length fromX, Length fromY, Length toX, Length toY, Length openingsBy) {
+
+    public WallPosition {
+        Objects.requireNonNull(wall, "wall");
+        Objects.requireNonNull(openingsBy, "openingsBy");
+    }
+}

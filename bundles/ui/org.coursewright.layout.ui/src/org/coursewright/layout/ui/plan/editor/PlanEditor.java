@@ -1,0 +1,247 @@
+package org.coursewright.layout.ui.plan.editor;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.coursewright.core.check.CheckReport;
+import org.coursewright.core.check.ProjectResults;
+import org.coursewright.core.derive.DerivationGraph;
+import org.coursewright.core.derive.NodeState;
+import org.coursewright.diagram.ui.editor.DiagramEditor;
+import org.coursewright.layout.ui.plan.paint.PlanInk;
+import org.coursewright.layout.ui.plan.part.DimensionPart;
+import org.coursewright.layout.ui.plan.part.PlanPart;
+import org.coursewright.layout.ui.plan.part.PlanParts;
+import org.coursewright.layout.ui.plan.part.PlanState;
+import org.coursewright.layout.ui.plan.part.PlanTrouble;
+import org.coursewright.layout.ui.plan.part.StoreyPaintings;
+import org.coursewright.model.building.Building;
+import org.coursewright.model.building.Opening;
+import org.coursewright.model.building.Storey;
+import org.coursewright.model.building.Wall;
+import org.coursewright.model.edit.ElementLabels;
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IWorkbenchPart;
+
+/** Shows a storey of the building from above. */
+public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes {
+
+    /** Under which the editor is registered. */
+    public static final String ID = "org.coursewright.layout.ui.plan";
+
+    private PlanView view;
+    private PlanHeader header;
+    private PlanFit fit;
+    private DerivationGraph.Listening listening;
+
+    private Building building() {
+        return (Building) element();
+    }
+
+    private List<Storey> storeys() {
+        return isElementThere() ? building().getStoreys() : List.of();
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        view = new PlanView(project());
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        header = new PlanHeader(parent, this);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
+        Composite paper = new Composite(parent, SWT.NONE);
+        paper.setLayout(new org.eclipse.swt.layout.FillLayout());
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(paper);
+        super.createPartControl(paper);
+        listening = results().listen(ProjectResults.CHECK, parent.getDisplay()::asyncExec, this::checked);
+        storeys().stream().findFirst().ifPresentOrElse(this::show, this::describe);
+    }
+
+    @Override
+    protected void configureGraphicalViewer() {
+        super.configureGraphicalViewer();
+        GraphicalViewer viewer = getGraphicalViewer();
+        viewer.setEditPartFactory(new PlanParts(this::state));
+        fit = new PlanFit(viewer, () -> view.shape().bounds(), corner -> {
+            view.corner(corner);
+            refreshParts();
+        });
+        viewer.addSelectionChangedListener(event -> chosen());
+        viewer.getControl().getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = NLS.bind(PlanText.accessiblePlan, view.storey().map(ElementLabels::of).orElse(""));
+            }
+        });
+    }
+
+    @Override
+    protected void initializeGraphicalViewer() {
+        // nothing is shown before a storey is chosen
+    }
+
+    /** @return what is shown at present */
+    public PlanState state() {
+        return view.state(PlanInk.with(ink()));
+    }
+
+    /**
+     * Shows a storey instead of the one before.
+     *
+     * @param storey of the building
+     */
+    @Override
+    public void show(Storey storey) {
+        if (view.storey().filter(storey::equals).isPresent()) {
+            return;
+        }
+        view.show(Optional.of(storey));
+        showContents();
+        describe();
+        fit.now();
+    }
+
+    private void showContents() {
+        view.storey().ifPresentOrElse(getGraphicalViewer()::setContents,
+                () -> getGraphicalViewer().setContents((EditPart) null));
+    }
+
+    @Override
+    public void underlay(Optional<Storey> storey) {
+        view.underlay(storey);
+        refreshParts();
+    }
+
+    @Override
+    public void grid(boolean shown) {
+        view.showGrid(shown);
+        refreshParts();
+    }
+
+    @Override
+    public void dimensions(boolean shown) {
+        view.showDimensions(shown);
+        refreshParts();
+    }
+
+    @Override
+    public void fit() {
+        fit.now();
+    }
+
+    @Override
+    public void export() {
+        String name = view.storey().map(ElementLabels::of).orElse("");
+        new StoreyPaintings(state()).picture()
+                .ifPresent(picture -> new PlanExport(getSite().getShell()).ask(picture, name));
+    }
+
+    private void checked(NodeState<CheckReport> report) {
+        if (header.isDisposed()) {
+            return;
+        }
+        report.value().ifPresent(found -> {
+            view.trouble(new PlanTrouble(found.findings()));
+            refreshParts();
+        });
+    }
+
+    @Override
+    protected void edited() {
+        view.changed();
+        if (!storeys().containsAll(view.storey().stream().toList())) {
+            view.show(storeys().stream().findFirst());
+            showContents();
+        }
+        view.underlay(view.underlay().filter(storeys()::contains));
+        super.edited();
+        describe();
+    }
+
+    private void describe() {
+        header.show(storeys(), view.storey(), view.underlay());
+        setPartName(view.storey().map(storey -> NLS.bind(PlanText.part, ElementLabels.of(storey)))
+                .orElseGet(() -> getEditorInput().getName()));
+        header.say(words());
+    }
+
+    private String words() {
+        List<?> selected = getGraphicalViewer().getSelectedEditParts();
+        if (selected.size() > 1) {
+            return NLS.bind(PlanText.several, selected.size());
+        }
+        if (selected.size() == 1 && selected.get(0) instanceof PlanPart<?> part) {
+            return part.words();
+        }
+        if (selected.size() == 1 && selected.get(0) instanceof DimensionPart part) {
+            return part.words();
+        }
+        return isElementThere() ? view.storey().map(this::summary).orElse(PlanText.noStorey) : PlanText.deleted;
+    }
+
+    private String summary(Storey storey) {
+        PlanState shown = state();
+        int openings = storey.getWalls().stream().mapToInt(wall -> wall.getOpenings().size()).sum();
+        return shown.shape().bounds()
+                .map(box -> NLS.bind(PlanText.summary,
+                        new Object[]{ElementLabels.of(storey), storey.getWalls().size(), openings,
+                                shown.format().format(box.width()), shown.format().format(box.depth())}))
+                .orElseGet(() -> NLS.bind(PlanText.noWalls, ElementLabels.of(storey)));
+    }
+
+    /** Shows the dimensions of the walls that are selected, or whose openings are. */
+    private void chosen() {
+        Set<Wall> walls = new LinkedHashSet<>();
+        for (Object part : getGraphicalViewer().getSelectedEditParts()) {
+            Object model = ((EditPart) part).getModel();
+            if (model instanceof Wall wall) {
+                walls.add(wall);
+            } else if (model instanceof Opening opening && opening.eContainer() instanceof Wall wall) {
+                walls.add(wall);
+            }
+        }
+        boolean keeps = walls.isEmpty() && hasDimension(getGraphicalViewer().getSelectedEditParts());
+        if (!keeps && view.measure(walls)) {
+            refreshParts();
+        }
+        header.say(words());
+    }
+
+    private static boolean hasDimension(List<?> parts) {
+        return parts.stream().anyMatch(DimensionPart.class::isInstance);
+    }
+
+    /** Selects what has been selected in another part, if it is shown here. */
+    @Override
+    public void selectionChanged(IWorkbenchPart part, ISelection selection) {
+        super.selectionChanged(part, selection);
+        if (part != this && selection instanceof IStructuredSelection structured && structured.size() == 1) {
+            EObject chosen = Adapters.adapt(structured.getFirstElement(), EObject.class);
+            if (getGraphicalViewer().getEditPartRegistry().get(chosen) instanceof PlanPart<?> shown) {
+                getGraphicalViewer().select(shown);
+                getGraphicalViewer().reveal(shown);
+            }
+        }
+    }
+
+    @Override
+    public void dispose() {
+        if (listening != null) {
+            listening.end();
+        }
+        super.dispose();
+    }
+}

@@ -1,0 +1,40 @@
+package org.coursewright.layout.ui.plan.editor;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+import org.coursewright.diagram.ui.picture.Picture;
+import org.coursewright.diagram.ui.picture.PngFile;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
+
+/**
+ * Writes a plan to a file that somebody chooses.
+ *
+ * @param shell over which dialogs appear
+ */
+record PlanExport(Shell shell) {
+
+    void ask(Picture picture, String name) {
+        FileDialog dialog = new FileDialog(shell, SWT.SAVE);
+        dialog.setText(PlanText.exportTitle);
+        dialog.setFilterExtensions(new String[]{"*.png"});
+        dialog.setFilterNames(new String[]{PlanText.pngFiles});
+        dialog.setFileName(name + ".png");
+        dialog.setOverwrite(true);
+        String file = dialog.open();
+        if (file != null) {
+            write(picture, Path.of(file));
+        }
+    }
+
+    private void write(Picture picture, Path file) {
+        try {
+            new PngFile(file).write(picture, shell.getDisplay());
+        } catch (IOException e) {
+            MessageDialog.openError(shell, PlanText.cannotExport, e.getMessage());
+        }
+    }
+}

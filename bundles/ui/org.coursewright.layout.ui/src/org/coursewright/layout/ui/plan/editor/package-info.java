@@ -1,0 +1,2 @@
+/** The plan editor. */
+package org.coursewright.layout.ui.plan.editor;

@@ -1,0 +1,117 @@
+package org.coursewright.layout.ui.plan.paint;
+
+import org.coursewright.layout.ui.plan.dimension.Dimension;
+import org.coursewright.layout.ui.plan.shape.Heading;
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.PointList;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.swt.SWT;
+
+/**
+ * A dimension string beside a wall: lines from the face, a line between them with a stroke at either end, and the length
+ * beyond it, unless there is no room.
+ *
+ * @param dimension to be drawn
+ * @param text its length in words
+ * @param place of the plan on paper
+ * @param ink to draw with
+ * @param chosen whether it is selected
+ */
+public record DimensionPainting(Dimension dimension, String text, PlanPlace place, PlanInk ink,
+        boolean chosen) implements Painting {
+
+    /** Pixels from the face to the line of the first row. */
+    public static final int FIRST = 26;
+
+    /** Pixels from row to row. */
+    public static final int ROW = 24;
+
+    private static final int OFF_FACE = 4;
+    private static final int BEYOND = 4;
+    private static final int STROKE = 4;
+    private static final int NEAR = 4;
+
+    private int distance() {
+        return FIRST + ROW * dimension.row();
+    }
+
+    private Point from() {
+        return PlanPlace.ahead(place.pixel(dimension.from()), dimension.away(), distance());
+    }
+
+    private Point to() {
+        return PlanPlace.ahead(place.pixel(dimension.to()), dimension.away(), distance());
+    }
+
+    private Heading along() {
+        return dimension.away().left();
+    }
+
+    /** @return whether there is room for the length between the strokes */
+    public boolean isLegible() {
+        return SlantedText.size(text).width + 2 <= (int) Math.round(from().getDistance(to()));
+    }
+
+    private SlantedText label() {
+        Point middle = new Point((from().x + to().x) / 2, (from().y + to().y) / 2);
+        int off = SlantedText.size(text).height / 2 + 1;
+        return SlantedText.along(along(), text, PlanPlace.ahead(middle, dimension.away(), off));
+    }
+
+    @Override
+    public Rectangle bounds() {
+        PointList points = new PointList();
+        points.addPoint(place.pixel(dimension.from()));
+        points.addPoint(place.pixel(dimension.to()));
+        points.addPoint(from());
+        points.addPoint(to());
+        Rectangle lines = points.getBounds().getExpanded(BEYOND + 2, BEYOND + 2);
+        return isLegible() ? lines.getUnion(label().bounds()) : lines;
+    }
+
+    @Override
+    public void paint(Graphics graphics) {
+        graphics.setAntialias(SWT.ON);
+        graphics.setForegroundColor(chosen ? ink.basic().accent() : ink.dimension());
+        extension(graphics, place.pixel(dimension.from()));
+        extension(graphics, place.pixel(dimension.to()));
+        graphics.drawLine(from(), to());
+        graphics.setLineWidth(2);
+        stroke(graphics, from());
+        stroke(graphics, to());
+        graphics.setLineWidth(1);
+        if (isLegible()) {
+            label().paint(graphics);
+        }
+    }
+
+    private void extension(Graphics graphics, Point face) {
+        graphics.drawLine(PlanPlace.ahead(face, dimension.away(), OFF_FACE),
+                PlanPlace.ahead(face, dimension.away(), distance() + BEYOND));
+    }
+
+    private void stroke(Graphics graphics, Point at) {
+        Heading slanting = Heading.ofDegrees(along().degrees() + 45);
+        graphics.drawLine(PlanPlace.ahead(at, slanting, STROKE), PlanPlace.ahead(at, slanting, -STROKE));
+    }
+
+    /** @return where somebody types another length */
+    public Rectangle textPlace() {
+        return label().bounds();
+    }
+
+    @Override
+    public boolean isAt(int x, int y) {
+        return isLegible() && label().bounds().contains(x, y) || isNearLine(x, y);
+    }
+
+    private boolean isNearLine(int x, int y) {
+        double wide = to().x - from().x;
+        double high = to().y - from().y;
+        double length = Math.max(1, Math.hypot(wide, high));
+        double along = ((x - from().x) * wide + (y - from().y) * high) / length;
+        double across = Math.abs((x - from().x) * high - (y - from().y) * wide) / length;
+        return along >= 0 && along <= length && across <= NEAR;
+    }
+}

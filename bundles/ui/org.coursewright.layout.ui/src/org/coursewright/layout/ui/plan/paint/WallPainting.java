@@ -1,0 +1,85 @@
+package org.coursewright.layout.ui.plan.paint;
+
+import java.util.Optional;
+
+import org.coursewright.core.finding.Severity;
+import org.coursewright.layout.ui.plan.shape.PlanEdge;
+import org.coursewright.layout.ui.plan.shape.WallShape;
+import org.coursewright.measure.Length;
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.PointList;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.swt.SWT;
+
+/**
+ * A wall: its masonry, its faces as far as nothing runs into them, its mark, and whether something is wrong with it.
+ *
+ * @param wall as it lies
+ * @param place of the plan on paper
+ * @param ink to draw with
+ * @param mark that it bears
+ * @param trouble the gravest finding about it
+ * @param chosen whether it is selected
+ */
+public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String mark,
+        Optional<Severity> trouble, boolean chosen) implements Painting {
+
+    private static final int AIR = 8;
+    private static final int CHOSEN_LINE = 2;
+    private static final int LEAST_HIT = 3;
+    private static final int GAP = 2;
+
+    @Override
+    public Rectangle bounds() {
+        return place.pixels(wall.outline()).getBounds().getExpanded(AIR, AIR);
+    }
+
+    @Override
+    public void paint(Graphics graphics) {
+        graphics.setAntialias(SWT.ON);
+        graphics.setBackgroundColor(ink.masonry());
+        graphics.fillPolygon(place.pixels(wall.outline()));
+        graphics.setForegroundColor(chosen ? ink.basic().accent() : ink.basic().line());
+        graphics.setLineWidth(chosen ? CHOSEN_LINE : 1);
+        wall.edges().forEach(edge -> line(graphics, edge));
+        graphics.setLineWidth(1);
+        label().ifPresent(label -> {
+            graphics.setForegroundColor(ink.basic().text());
+            label.paint(graphics);
+        });
+        trouble.ifPresent(severity -> TroubleMark.paint(graphics, ink, severity, troublePlace()));
+    }
+
+    private void line(Graphics graphics, PlanEdge edge) {
+        graphics.drawLine(place.pixel(edge.from()), place.pixel(edge.to()));
+    }
+
+    private Optional<SlantedText> label() {
+        if (mark.isEmpty()) {
+            return Optional.empty();
+        }
+        return FreeStretch.longest(wall).flatMap(stretch -> {
+            int length = place.scale().toPixels(stretch.to().minus(stretch.from()));
+            int thickness = place.scale().toPixels(wall.module().thickness());
+            boolean inside = SlantedText.size(mark).height <= thickness + GAP;
+            boolean fits = inside && SlantedText.size(mark).width + 2 * GAP <= length;
+            return fits
+                    ? Optional.of(SlantedText.along(wall.heading(), mark, place.pixel(wall.at(stretch.middle(),
+                            Length.ZERO))))
+                    : Optional.empty();
+        });
+    }
+
+    private Point troublePlace() {
+        return place.pixel(wall.at(Length.ofUnits(wall.length().units() / 5),
+                Length.ZERO));
+    }
+
+    @Override
+    public boolean isAt(int x, int y) {
+        PointList outline = place.pixels(wall.outline());
+        return PolygonHit.isIn(outline, x, y)
+                || place.scale().toPixels(wall.distance(place.point(new Point(x, y)))) <= LEAST_HIT;
+    }
+}

@@ -1,0 +1,97 @@
+package org.coursewright.layout.ui.plan.part;
+
+import java.util.Optional;
+
+import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.plan.dimension.Dimension;
+import org.coursewright.layout.ui.plan.paint.DimensionPainting;
+import org.coursewright.layout.ui.plan.paint.PaintedFigure;
+import org.coursewright.model.edit.ElementLabels;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.Label;
+import org.eclipse.gef.AccessibleEditPart;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import org.eclipse.gef.tools.SelectEditPartTracker;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+
+/** A dimension string; no element of the project, but what is typed into it changes elements. */
+public final class DimensionPart extends AbstractGraphicalEditPart {
+
+    private final DimensionKey key;
+
+    /** @param key of the dimension to be shown */
+    public DimensionPart(DimensionKey key) {
+        this.key = key;
+        setModel(key);
+    }
+
+    private PlanState state() {
+        return ((StoreyPart) getParent()).state();
+    }
+
+    /** @return the dimension as it is now, empty if it has just gone */
+    public Optional<Dimension> dimension() {
+        return Optional.ofNullable(state().dimensions().get(key));
+    }
+
+    /** @return how it is drawn */
+    public Optional<DimensionPainting> painting() {
+        return dimension().map(shown -> new DimensionPainting(shown, text(shown),
+                state().place(DiagramScale.of(getViewer())), state().ink(), getSelected() != SELECTED_NONE));
+    }
+
+    private String text(Dimension shown) {
+        return state().format().format(shown.length());
+    }
+
+    @Override
+    protected IFigure createFigure() {
+        return new PaintedFigure();
+    }
+
+    @Override
+    protected void createEditPolicies() {
+        // to look at only
+    }
+
+    @Override
+    protected void refreshVisuals() {
+        PaintedFigure painted = (PaintedFigure) getFigure();
+        painted.show(painting());
+        painted.setToolTip(new Label(words()));
+        ((StoreyPart) getParent()).setLayoutConstraint(this, painted, painted.getBounds().getCopy());
+    }
+
+    /** @return what is measured, and how long it is */
+    public String words() {
+        return dimension().map(shown -> NLS.bind(PlanPartText.of(shown.kind()), new Object[]{text(shown),
+                ElementLabels.of(key.wall()), key.opening().map(ElementLabels::of).orElse("")})).orElse("");
+    }
+
+    @Override
+    public void setSelected(int value) {
+        super.setSelected(value);
+        if (getParent() != null) {
+            refreshVisuals();
+        }
+    }
+
+    /** A dimension can be selected and not be dragged. */
+    @Override
+    public DragTracker getDragTracker(Request request) {
+        return new SelectEditPartTracker(this);
+    }
+
+    @Override
+    protected AccessibleEditPart getAccessibleEditPart() {
+        return new AccessibleGraphicalEditPart() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = words();
+            }
+        };
+    }
+}
