@@ -32,7 +32,7 @@ final class Layering {
             bundle("cli", EMF, new String[]{"org.eclipse.equinox.app..", "picocli..", "com.google.gson.."}).of(
                     "measure", "bond", "model", "model.edit", "core", "exchange"),
             // ui: plug-ins use workbench and diagram.ui, never one another
-            bundle("workbench", PLATFORM).of("measure", "bond", "model", "model.edit", "core"),
+            bundle("workbench", PLATFORM).of("measure", "bond", "model", "model.edit", "core", "exchange", "cli"),
             bundle("diagram.ui", PLATFORM).of("measure", "model", "model.edit", "core", "workbench"),
             bundle("layout.ui", PLATFORM).of("measure", "bond", "model", "model.edit", "core", "workbench",
                     "diagram.ui"));

@@ -8,6 +8,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.coursewright.core.session.ProjectFileException;
 import org.coursewright.core.session.ProjectSession;
+import org.coursewright.core.session.SessionEvent;
 import org.coursewright.core.session.SessionListener;
 import org.coursewright.workbench.OpenProjectsListener.Change;
 import org.eclipse.emf.ecore.EObject;
@@ -23,7 +24,9 @@ public final class OpenProjects {
 
     private final List<ProjectSession> sessions = new ArrayList<>();
     private final List<OpenProjectsListener> listeners = new CopyOnWriteArrayList<>();
-    private final SessionListener sessionListener = event -> tell(Change.EDITED, event.session());
+    private final SessionListener sessionListener = event -> tell(
+            event.kind() == SessionEvent.Kind.JOURNAL_FAILED ? Change.JOURNAL_FAILED : Change.EDITED,
+            event.session());
     private ProjectSession active;
 
     /** @return the open projects, oldest first */

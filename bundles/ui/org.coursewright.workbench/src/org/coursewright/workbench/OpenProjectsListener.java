@@ -12,6 +12,8 @@ public interface OpenProjectsListener {
         OPENED,
         /** Its model, undo history or unsaved edits have changed. */
         EDITED,
+        /** What is not saved could not be kept against a crash; it is tried again. */
+        JOURNAL_FAILED,
         /** It is now the one that undo, redo and save work on. */
         ACTIVATED,
         /** It has been closed; its model may still be read. */

@@ -24,6 +24,21 @@ public final class WorkbenchIds {
     /** The parameter of {@link #OPEN_PROJECT} with the path of the file; without it the command asks for a file. */
     public static final String OPEN_PROJECT_FILE = OPEN_PROJECT + ".file";
 
+    /** The view of what the active editor shows. */
+    public static final String OUTLINE = BUNDLE + ".outline";
+
+    /** The view of all edits of the active project. */
+    public static final String HISTORY = BUNDLE + ".history";
+
+    /** The command that writes files of the active project. */
+    public static final String EXPORT = BUNDLE + ".export";
+
+    /** The parameter of {@link #EXPORT} that says what to write: the name of the headless command that writes it. */
+    public static final String EXPORT_KIND = EXPORT + ".kind";
+
+    /** The parameter of {@link #EXPORT} with the file or folder to write to; without it the command asks for one. */
+    public static final String EXPORT_TARGET = EXPORT + ".target";
+
     /**
      * The command that opens the selected element in its editor; the navigator executes it on a double-click and on Enter. A
      * plug-in with an editor declares a handler that is active while an element of its kind is selected.

@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.model.edit.command.RenameCommand;
 import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +89,25 @@ class OpeningTest {
         window.choose("File", "Save");
 
         assertFalse(window.shows(SampleProject.NAME + ": Edits made until"));
+    }
+
+    @Test
+    void editsThatCannotBeKeptAgainstACrashAreToldUntilTheProjectIsSaved() throws Exception {
+        Path file = SampleProject.in(folder);
+        window.open(file);
+        Path obstacle = Files.createDirectories(file.resolveSibling("." + file.getFileName() + ".journal/full"));
+        window.select(SampleProject.NAME, "Building", "Storey Ground", "Wall W3");
+        Instant patience = Instant.now().plusSeconds(60);
+        for (int i = 0; !window.shows(SampleProject.NAME + ": Edits cannot be kept"); i++) {
+            assertTrue(Instant.now().isBefore(patience), "nothing was said");
+            Window.type(window.field(Text.class, "Mark"), "N" + i);
+            Thread.sleep(100);
+        }
+
+        Files.delete(obstacle);
+        Files.delete(obstacle.getParent());
+        window.choose("File", "Save");
+        assertFalse(window.shows(SampleProject.NAME + ": Edits cannot be kept"));
     }
 
     /** A copy of the project and of the journal that an open session with an unsaved edit keeps beside it. */

@@ -59,7 +59,7 @@ final class Widgets {
         }
     }
 
-    private static String textOf(Control control) {
+    static String textOf(Control control) {
         if (control instanceof Label label) {
             return label.getText();
         }

@@ -46,9 +46,12 @@ final class Window {
 
     /** File, Open, with the file already chosen. */
     void open(Path file) throws CommandException {
+        execute(BUNDLE + ".openProject", Map.of(BUNDLE + ".openProject.file", file.toString()));
+    }
+
+    void execute(String id, Map<String, String> parameters) throws CommandException {
         ParameterizedCommand command = ParameterizedCommand.generateCommand(
-                PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(BUNDLE + ".openProject"),
-                Map.of(BUNDLE + ".openProject.file", file.toString()));
+                PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(id), parameters);
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(command, null);
         Widgets.settle();
     }
@@ -107,6 +110,11 @@ final class Window {
             item.setExpanded(true);
             Widgets.settle();
         }
+    }
+
+    /** Texts of all labels that are to be seen. */
+    Stream<String> labels() {
+        return Widgets.in(shell()).filter(Label.class::isInstance).map(Label.class::cast).map(Label::getText);
     }
 
     /** Whether a label that is to be seen begins like this. */

@@ -2,6 +2,7 @@ package org.coursewright.diagram.ui.editor;
 
 import java.util.Objects;
 
+import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.model.edit.ElementLabels;
 import org.eclipse.emf.ecore.EObject;
@@ -36,10 +37,11 @@ public record ElementInput(ProjectSession session, EObject element) implements I
         return ElementLabels.of(element);
     }
 
-    /** @return null: projects are opened first, and editors on their elements by hand */
+    /** @return what leads here again after the next start, null if the element is in no file yet */
     @Override
     public IPersistableElement getPersistable() {
-        return null;
+        return ElementReference.of(element, getName()).id().map(id -> new StoredElement(session.file(), id))
+                .orElse(null);
     }
 
     @Override

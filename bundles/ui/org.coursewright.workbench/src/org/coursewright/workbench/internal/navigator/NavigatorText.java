@@ -9,8 +9,6 @@ final class NavigatorText extends NLS {
     public static String openLink;
     public static String rename;
     public static String delete;
-    public static String recovery;
-    public static String replayed;
     public static String dismiss;
 
     static {

@@ -6,6 +6,7 @@ import org.coursewright.workbench.OpenProjectsListener;
 import org.coursewright.workbench.WorkbenchIds;
 import org.coursewright.workbench.internal.project.ProjectActions;
 import org.coursewright.workbench.internal.project.ProjectSaveables;
+import org.coursewright.workbench.notice.Notices;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -42,7 +43,8 @@ public final class NavigatorView extends ViewPart
     public void createPartControl(Composite parent) {
         projects = getSite().getService(OpenProjects.class);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(new RecoveryNotices(parent, projects));
+        GridDataFactory.fillDefaults().grab(true, false)
+                .applyTo(new NoticeBoard(parent, getSite().getService(Notices.class)));
         stack = new Composite(parent, SWT.NONE);
         stack.setLayout(new StackLayout());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);

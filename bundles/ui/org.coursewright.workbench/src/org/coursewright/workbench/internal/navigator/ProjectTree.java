@@ -18,7 +18,7 @@ import org.eclipse.jface.viewers.ITreeContentProvider;
  * The order in which a project is shown: what stands alone by itself, the building down to its openings without
  * folders between, and everything else that comes in numbers in a folder of its own.
  */
-final class ProjectTree implements ITreeContentProvider {
+public class ProjectTree implements ITreeContentProvider {
 
     private static final List<EStructuralFeature> PARTS_OF_PROJECT = List.of(ProjectPackage.Literals.PROJECT__SITE,
             ProjectPackage.Literals.PROJECT__CATALOGUE, ProjectPackage.Literals.PROJECT__BUILDING,
@@ -31,7 +31,8 @@ final class ProjectTree implements ITreeContentProvider {
 
     private final OpenProjects projects;
 
-    ProjectTree(OpenProjects projects) {
+    /** @param projects whose elements are shown */
+    public ProjectTree(OpenProjects projects) {
         this.projects = projects;
     }
 

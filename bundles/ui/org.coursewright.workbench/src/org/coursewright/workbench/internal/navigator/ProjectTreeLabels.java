@@ -17,7 +17,7 @@ import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
 
 /** Icon and text of everything in the navigator. */
-final class ProjectTreeLabels extends LabelProvider implements IStyledLabelProvider {
+public final class ProjectTreeLabels extends LabelProvider implements IStyledLabelProvider {
 
     private static final ResourceBundle GROUPS = ResourceBundle.getBundle(
             ProjectTreeLabels.class.getPackageName() + ".groups");
@@ -26,7 +26,11 @@ final class ProjectTreeLabels extends LabelProvider implements IStyledLabelProvi
     private final OpenProjects projects;
     private final ResourceManager images;
 
-    ProjectTreeLabels(OpenProjects projects, ResourceManager images) {
+    /**
+     * @param projects whose elements are shown
+     * @param images makes the icons
+     */
+    public ProjectTreeLabels(OpenProjects projects, ResourceManager images) {
         this.projects = projects;
         this.images = new LocalResourceManager(images);
     }

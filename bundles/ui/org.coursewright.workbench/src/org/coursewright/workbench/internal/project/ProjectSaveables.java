@@ -75,7 +75,7 @@ public final class ProjectSaveables implements OpenProjectsListener {
                 tell(SaveablesLifecycleEvent.POST_CLOSE, session);
                 handed.remove(session);
             }
-            case EDITED, ACTIVATED -> tell(SaveablesLifecycleEvent.DIRTY_CHANGED, session);
+            case EDITED, JOURNAL_FAILED, ACTIVATED -> tell(SaveablesLifecycleEvent.DIRTY_CHANGED, session);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Set;
 
 import org.coursewright.model.edit.PropertyDescriptor;
 import org.coursewright.model.edit.ValueKind;
+import org.coursewright.workbench.internal.element.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;

@@ -6,8 +6,14 @@ import java.util.List;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.WorkbenchIds;
 import org.coursewright.workbench.finding.FindingMarkers;
+import org.coursewright.workbench.internal.preference.Preferences;
 import org.coursewright.workbench.internal.project.ProjectOpening;
 import org.coursewright.workbench.internal.project.RememberedProjects;
+import org.coursewright.workbench.internal.project.RestoredEditors;
+import org.coursewright.workbench.internal.safety.Autosave;
+import org.coursewright.workbench.internal.safety.RecoveryReport;
+import org.coursewright.workbench.notice.Notices;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -38,15 +44,31 @@ final class CoursewrightAdvisor extends WorkbenchAdvisor {
         return new WindowAdvisor(configurer);
     }
 
+    /** Before the window opens, because editors that open again open their projects. */
+    @Override
+    public void preStartup() {
+        IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
+        workbench.getService(FindingMarkers.class); // listens from now on
+        watch(workbench.getService(OpenProjects.class), workbench.getService(Notices.class));
+    }
+
+    private static void watch(OpenProjects projects, Notices notices) {
+        projects.addListener(new RecoveryReport(notices));
+        projects.addListener(new Autosave(projects, Preferences.ofWorkbench(), notices,
+                Display.getCurrent()::timerExec));
+    }
+
     @Override
     public void postStartup() {
         IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
         OpenProjects projects = workbench.getService(OpenProjects.class);
-        workbench.getService(FindingMarkers.class); // listens from now on
         RememberedProjects remembered = new RememberedProjects(projects);
         List<Path> files = arguments.projects().isEmpty() ? remembered.files() : arguments.projects();
         projects.addListener(remembered);
         ProjectOpening opening = new ProjectOpening(projects, workbench.getActiveWorkbenchWindow().getShell());
         files.forEach(opening::open);
+        RestoredEditors editors = new RestoredEditors(workbench.getActiveWorkbenchWindow().getActivePage());
+        editors.closeLost();
+        projects.addListener(editors);
     }
 }

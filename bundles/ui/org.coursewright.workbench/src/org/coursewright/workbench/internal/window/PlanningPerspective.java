@@ -1,6 +1,7 @@
 package org.coursewright.workbench.internal.window;
 
 import org.coursewright.workbench.WorkbenchIds;
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
@@ -11,6 +12,7 @@ import org.eclipse.ui.IPerspectiveFactory;
 public final class PlanningPerspective implements IPerspectiveFactory {
 
     private static final float ABOVE_FINDINGS = 0.78f;
+    private static final float ABOVE_HISTORY = 0.6f;
     private static final float LEFT = 0.22f;
     private static final float BEFORE_PROPERTIES = 0.72f;
 
@@ -21,6 +23,10 @@ public final class PlanningPerspective implements IPerspectiveFactory {
         layout.addView(WorkbenchIds.FINDINGS, IPageLayout.BOTTOM, ABOVE_FINDINGS, middle);
         layout.addView(WorkbenchIds.NAVIGATOR, IPageLayout.LEFT, LEFT, middle);
         layout.addView(WorkbenchIds.PROPERTIES, IPageLayout.RIGHT, BEFORE_PROPERTIES, middle);
+        IFolderLayout below = layout.createFolder("besideProperties", IPageLayout.BOTTOM, ABOVE_HISTORY,
+                WorkbenchIds.PROPERTIES);
+        below.addView(WorkbenchIds.HISTORY);
+        below.addView(WorkbenchIds.OUTLINE);
         layout.getViewLayout(WorkbenchIds.NAVIGATOR).setCloseable(false);
     }
 }

@@ -29,6 +29,7 @@ final class WindowActions extends ActionBarAdvisor {
     protected void makeActions(IWorkbenchWindow window) {
         HISTORY.forEach(factory -> register(factory.create(window)));
         ELEMENTS.forEach(factory -> register(factory.create(window)));
+        register(ActionFactory.PREFERENCES.create(window));
     }
 
     @Override

@@ -1,19 +1,21 @@
-package org.coursewright.workbench.internal.properties;
+package org.coursewright.workbench.internal.element;
 
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Control;
 
 /** Tells screen readers what a field is called. */
-final class AccessibleName extends AccessibleAdapter {
+public final class AccessibleName extends AccessibleAdapter {
 
     private final String name;
 
-    AccessibleName(String name) {
+    /** @param name what screen readers are to say */
+    public AccessibleName(String name) {
         this.name = name;
     }
 
-    void applyTo(Control control) {
+    /** @param control that goes by the name from now on */
+    public void applyTo(Control control) {
         control.getAccessible().addAccessibleListener(this);
     }
 

@@ -1,6 +1,7 @@
 package org.coursewright.workbench.internal.navigator;
 
 import org.coursewright.workbench.internal.element.ElementIcons;
+import org.coursewright.workbench.notice.Notice;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
@@ -11,21 +12,22 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 
 /** One message that stays until it is dismissed. */
-final class Notice extends Composite {
+final class NoticeCard extends Composite {
 
     private static final int COLUMNS = 2;
     private static final int MARGIN = 6;
     /** Narrow, so that a long message wraps instead of widening the view. */
     private static final int TEXT_WIDTH = 150;
 
-    Notice(Composite parent, String message, Runnable dismiss) {
+    NoticeCard(Composite parent, Notice notice, Runnable dismiss) {
         super(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(MARGIN, MARGIN).applyTo(this);
         Label icon = new Label(this, SWT.NONE);
-        icon.setImage(new LocalResourceManager(JFaceResources.getResources(), this).create(ElementIcons.named("note")));
+        icon.setImage(new LocalResourceManager(JFaceResources.getResources(), this)
+                .create(ElementIcons.named(notice.weight().icon())));
         GridDataFactory.swtDefaults().align(SWT.CENTER, SWT.TOP).applyTo(icon);
         Label text = new Label(this, SWT.WRAP);
-        text.setText(message);
+        text.setText(notice.message());
         GridDataFactory.fillDefaults().grab(true, false).hint(TEXT_WIDTH, SWT.DEFAULT).applyTo(text);
         Link link = new Link(this, SWT.NONE);
         link.setText(NavigatorText.dismiss);

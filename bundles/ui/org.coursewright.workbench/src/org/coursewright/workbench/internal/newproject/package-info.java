@@ -1,0 +1,2 @@
+/** Making a project of schedules. */
+package org.coursewright.workbench.internal.newproject;

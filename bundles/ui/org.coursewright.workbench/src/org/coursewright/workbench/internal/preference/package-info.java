@@ -1,0 +1,2 @@
+/** What a person may choose for the workbench as a whole. */
+package org.coursewright.workbench.internal.preference;
