@@ -4,8 +4,16 @@ import java.util.Objects;
 
 import org.coursewright.measure.Length;
 
-/** What happens at one end of a wall. */
+/**
+ * What happens at one end of a wall. Where the wall met does not stand beside a course, because its base lies higher or
+ * its top lower, the course ends with a face at the wall's outer end.
+ */
 public sealed interface WallEnd {
+
+    /** @return the courses of the building in which the wall met stands at this end */
+    default Levels beside() {
+        return Levels.ALL;
+    }
 
     /** The wall ends in the open: every course ends with a face at the wall's outer end. */
     record Free() implements WallEnd {
@@ -17,16 +25,35 @@ public sealed interface WallEnd {
      *
      * @param meeting id of the meeting
      * @param setback thickness of the wall met, greater than zero
+     * @param beside courses of the building in which the wall met stands there
      */
-    record Corner(String meeting, Length setback) implements WallEnd {
+    record Corner(String meeting, Length setback, Levels beside) implements WallEnd {
         public Corner {
             Objects.requireNonNull(meeting, "meeting");
             Objects.requireNonNull(setback, "setback");
+            Objects.requireNonNull(beside, "beside");
+        }
+
+        /** Beside a wall that stands there in every course. */
+        public Corner(String meeting, Length setback) {
+            this(meeting, setback, Levels.ALL);
         }
     }
 
-    /** The wall ends against the side of another and is tied to it: every course ends with a joint at its outer end. */
-    record Tied() implements WallEnd {
+    /**
+     * The wall ends against the side of another and is tied to it: every course ends with a joint at its outer end.
+     *
+     * @param beside courses of the building in which the wall met stands there
+     */
+    record Tied(Levels beside) implements WallEnd {
+        public Tied {
+            Objects.requireNonNull(beside, "beside");
+        }
+
+        /** Tied to a wall that stands there in every course. */
+        public Tied() {
+            this(Levels.ALL);
+        }
     }
 
     /**
@@ -36,11 +63,18 @@ public sealed interface WallEnd {
      *
      * @param meeting id of the meeting
      * @param reach thickness of the wall met, greater than zero
+     * @param beside courses of the building in which the wall met stands there
      */
-    record Bonded(String meeting, Length reach) implements WallEnd {
+    record Bonded(String meeting, Length reach, Levels beside) implements WallEnd {
         public Bonded {
             Objects.requireNonNull(meeting, "meeting");
             Objects.requireNonNull(reach, "reach");
+            Objects.requireNonNull(beside, "beside");
+        }
+
+        /** Bonded into a wall that stands there in every course. */
+        public Bonded(String meeting, Length reach) {
+            this(meeting, reach, Levels.ALL);
         }
     }
 }

@@ -62,6 +62,25 @@ class LayoutPropertiesTest {
         assertThat(proven).isPositive();
     }
 
+    /** Whatever a narrow range of joints allows a wider one allows too. */
+    @Test
+    void widerRangeOfJointsNeverAddsCutsOrShortLaps() {
+        RandomWalls walls = new RandomWalls(15);
+        int compared = 0;
+        for (int index = 0; index < WALLS; index++) {
+            BondRequest request = walls.wall("40", "200", 10, 2);
+            WallLayout narrow = solve(request).walls().get(0);
+            WallLayout wide = solve(RandomWalls.widened(request)).walls().get(0);
+            assertThat(wide.unfillable().size()).isLessThanOrEqualTo(narrow.unfillable().size());
+            if (wide.unfillable().equals(narrow.unfillable()) && narrow.optimal() && wide.optimal()) {
+                compared++;
+                assertThat(wide.lapViolations()).isLessThanOrEqualTo(narrow.lapViolations());
+                assertThat(wide.cutPieces()).isLessThanOrEqualTo(narrow.cutPieces());
+            }
+        }
+        assertThat(compared).isGreaterThan(WALLS / 3);
+    }
+
     @ParameterizedTest
     @CsvSource({"300, 9", "317, 18", "260, 4"})
     void everyPieceUnderTheRakeOfAGableIsCut(String base, String slope) {

@@ -109,4 +109,15 @@ public final class RandomWalls {
                 wall.start(), obstacles);
         return new BondRequest(List.of(mirrored), request.meetings());
     }
+
+    /** The wall with joints that may be an eighth of an inch narrower and wider. */
+    public static BondRequest widened(BondRequest request) {
+        WallFace wall = request.walls().get(0);
+        JointRule rule = wall.rule();
+        JointRule wide = new JointRule(rule.leastLap(), rule.least().minus(in("1/8")), rule.nominal(),
+                rule.most().plus(in("1/8")));
+        WallFace widened = new WallFace(wall.mark(), wall.length(), wall.stock(), wide, wall.courses(), wall.start(),
+                wall.end(), wall.obstacles());
+        return new BondRequest(List.of(widened), request.meetings());
+    }
 }

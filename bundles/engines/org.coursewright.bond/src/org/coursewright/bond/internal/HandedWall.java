@@ -57,9 +57,11 @@ record HandedWall(WallFace face, List<Turn> turns) {
         meeting(end).ifPresent(
                 id -> turns.add(turn(handing.runsThrough(id, mark, true), handing.runsThrough(id, mark, false))));
         if (end instanceof WallEnd.Corner corner) {
-            return new WallEnd.Corner("", corner.setback());
+            return new WallEnd.Corner("", corner.setback(), corner.beside());
         }
-        return end instanceof WallEnd.Bonded bonded ? new WallEnd.Bonded("", bonded.reach()) : end;
+        return end instanceof WallEnd.Bonded bonded
+                ? new WallEnd.Bonded("", bonded.reach(), bonded.beside())
+                : end;
     }
 
     private static Turn turn(boolean odd, boolean even) {

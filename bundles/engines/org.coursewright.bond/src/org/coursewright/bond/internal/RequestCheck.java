@@ -45,7 +45,9 @@ final class RequestCheck {
         List<String> walls = meeting.walls();
         require(!walls.isEmpty(), "No wall ends at meeting %s: name at least one.", id);
         for (String mark : walls) {
-            require(marks.contains(mark), "Meeting %s names wall %s, which the request does not have.", id, mark);
+            require(marks.contains(mark),
+                    "Meeting %s names wall %s, which the request does not have: add the wall, or leave it out of the meeting.",
+                    id, mark);
         }
         Optional<String> pinned = meeting.throughOnOdd();
         require(pinned.isEmpty() || walls.subList(0, Math.min(2, walls.size())).contains(pinned.get()),

@@ -48,6 +48,9 @@ final class RunBounds {
     }
 
     private RunBound bound(WallEnd end, Course course) {
+        if (!end.beside().contains(course.level())) {
+            return new RunBound.Free();
+        }
         if (end instanceof WallEnd.Corner corner) {
             return new RunBound.Corner(corner.meeting(), runsThrough(corner.meeting(), course));
         } else if (end instanceof WallEnd.Bonded bonded) {

@@ -95,6 +95,9 @@ final class RunFinder {
 
     /** How the course ends if it is not raked, measured inwards from the wall's outer end. */
     private Edge level(WallEnd end, Course course) {
+        if (!end.beside().contains(course.level())) {
+            return new Edge(0, RunEnd.FACE);
+        }
         if (end instanceof WallEnd.Corner corner) {
             return runsThrough(corner.meeting(), course)
                     ? new Edge(0, RunEnd.FACE)

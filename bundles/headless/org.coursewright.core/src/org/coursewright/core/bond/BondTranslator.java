@@ -141,7 +141,7 @@ public final class BondTranslator {
     }
 
     private WallFace face(WallPlan plan) {
-        List<Course> courses = plan.lines().under(plan.top(), plan.body().stock().shortestPiece());
+        List<Course> courses = plan.courses();
         List<BondBeam> beams = building().map(building -> List.copyOf(building.getBondBeams())).orElse(List.of());
         List<Obstacle> obstacles = new ArrayList<>(
                 OpeningObstacles.of(plan.wall(), plan.length(), plan.lines(), format, findings));

@@ -58,8 +58,10 @@ final class StoreyMeetings {
         MeetingEnd first = meeting.ends().get(0);
         MeetingEnd second = meeting.ends().get(1);
         String id = name(first) + " / " + name(second);
-        meet(first, new WallEnd.Corner(id, setback(first, second, meeting)));
-        meet(second, new WallEnd.Corner(id, setback(second, first, meeting)));
+        meet(first, new WallEnd.Corner(id, setback(first, second, meeting), plan(first).levelsBeside(plan(second),
+                second.place())));
+        meet(second, new WallEnd.Corner(id, setback(second, first, meeting), plan(second).levelsBeside(plan(first),
+                first.place())));
         meeting.ends().stream().skip(2).forEach(end -> meet(end, new WallEnd.Tied()));
         WallPlan one = plan(first);
         WallPlan other = plan(second);
@@ -117,7 +119,7 @@ final class StoreyMeetings {
         WallPlan bar = plan(barEnd);
         ElementReference element = ElementNames.of(stem.wall(), List.of(stem.wall(), bar.wall()));
         if (!choices.isBonded(stem.wall(), bar.wall())) {
-            meet(stemEnd, new WallEnd.Tied());
+            meet(stemEnd, new WallEnd.Tied(stem.levelsBeside(bar, middle(barEnd))));
             findings.note("meeting.tied", element,
                     "%s ends against %s and is tied to it, not bonded. Ties and their spacing are for the structural designer and the local code."
                             .formatted(stem.mark(), bar.mark()));
@@ -131,12 +133,17 @@ final class StoreyMeetings {
         bond(stemEnd, stem, barEnd, bar);
     }
 
+    /** Where along the bar, from its outer start face, the stem's centre line ends. */
+    private Length middle(MeetingEnd barEnd) {
+        return barEnd.along().plus(plan(barEnd).faces().startExtension());
+    }
+
     private void bond(MeetingEnd stemEnd, WallPlan stem, MeetingEnd barEnd, WallPlan bar) {
         String id = name(stemEnd) + " in " + bar.mark();
-        meet(stemEnd, new WallEnd.Bonded(id, bar.body().thickness()));
+        Length middle = middle(barEnd);
+        meet(stemEnd, new WallEnd.Bonded(id, bar.body().thickness(), stem.levelsBeside(bar, middle)));
         meetings.add(new Meeting(id, Meeting.Kind.TEE, List.of(stem.mark(), bar.mark()),
                 choices.throughOnOdd(List.of(stem.wall(), bar.wall()))));
-        Length middle = barEnd.along().plus(bar.faces().startExtension());
         Length half = Length.ofUnits(stem.body().thickness().units() / 2);
         Length from = middle.minus(half);
         int raise = Math.toIntExact(stem.lines().base().minus(bar.lines().base()).units()

@@ -3,8 +3,11 @@ package org.coursewright.core.bond;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.coursewright.bond.Course;
+import org.coursewright.bond.Levels;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallEnd;
+import org.coursewright.core.geometry.Place;
 import org.coursewright.core.geometry.WallFaces;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.Wall;
@@ -52,6 +55,33 @@ final class WallPlan {
 
     CourseLines lines() {
         return lines;
+    }
+
+    /** @return its courses, from the bottom up */
+    List<Course> courses() {
+        return lines.under(top, body.stock().shortestPiece());
+    }
+
+    /** @return the courses of the building in which another wall stands beside this one with one of its ends */
+    Levels levelsBeside(WallPlan other, Place itsEnd) {
+        return levelsBeside(other, itsEnd == Place.START ? Length.ZERO : other.length());
+    }
+
+    /** @return the courses of the building in which another wall stands beside this one with a place along it */
+    Levels levelsBeside(WallPlan other, Length along) {
+        return isCoursed() && other.isCoursed() && coursesWith(other) ? other.levelsAt(along) : Levels.ALL;
+    }
+
+    /** A wall whose bed joints are less than nothing is told later and never laid. */
+    private boolean isCoursed() {
+        return body.rule().bedNominal().signum() >= 0;
+    }
+
+    private Levels levelsAt(Length along) {
+        List<Integer> levels = courses().stream()
+                .filter(course -> !along.isLessThan(course.from()) && !along.isGreaterThan(course.to()))
+                .map(Course::level).toList();
+        return levels.isEmpty() ? new Levels(1, 0) : new Levels(levels.get(0), levels.get(levels.size() - 1));
     }
 
     WallTop top() {

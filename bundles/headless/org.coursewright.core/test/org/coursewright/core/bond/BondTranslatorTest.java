@@ -7,6 +7,7 @@ import java.util.List;
 
 import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.Course;
+import org.coursewright.bond.Levels;
 import org.coursewright.bond.Meeting;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallEnd;
@@ -136,7 +137,7 @@ class BondTranslatorTest {
         junction.setTie(TeeTie.BONDED);
         Translation bonded = translate();
 
-        assertThat(face(tied, "W2").start()).isEqualTo(new WallEnd.Tied());
+        assertThat(face(tied, "W2").start()).isEqualTo(new WallEnd.Tied(new Levels(1, 20)));
         assertThat(face(tied, "W2").length()).isEqualTo(in("95"));
         assertThat(face(tied, "W1").obstacles()).isEmpty();
         assertThat(codes(tied, Severity.NOTE)).containsExactly("meeting.tied");

@@ -123,6 +123,9 @@ public final class Stretches {
 
     /** Where the course ends, measured inwards from the wall's outer end, if nothing is raked. */
     private Edge level(WallEnd end, Course course) {
+        if (course.level() < end.beside().first() || course.level() > end.beside().last()) {
+            return new Edge(0, RunEnd.FACE);
+        }
         if (end instanceof WallEnd.Corner corner) {
             return handing.runsThrough(corner.meeting(), wall.mark(), course)
                     ? new Edge(0, RunEnd.FACE)
