@@ -154,7 +154,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
             return;
         }
         report.value().ifPresent(found -> {
-            view.trouble(new PlanTrouble(found.findings()));
+            view.trouble(PlanTrouble.of(found.findings(), project()));
             refreshParts();
         });
     }

@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
-import org.coursewright.layout.ui.plan.paint.DimensionPainting;
+import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.shape.PlanBounds;
 import org.coursewright.layout.ui.plan.shape.PlanPoint;
 import org.coursewright.layout.ui.plan.shape.PlanVector;
@@ -17,8 +17,8 @@ import org.eclipse.swt.graphics.Point;
 /** Shows the whole plan as large as possible, in the middle, and keeps it so while the window changes, until somebody zooms. */
 final class PlanFit {
 
-    /** Room for two rows of dimensions and their words. */
-    private static final int MARGIN = DimensionPainting.FIRST + 2 * DimensionPainting.ROW + 8;
+    /** Room for rows of dimensions and their words. */
+    private static final int MARGIN = DimensionRow.FIRST.distance() + 3 * DimensionRow.APART + 8;
 
     private final GraphicalViewer viewer;
     private final Supplier<Optional<PlanBounds>> bounds;

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
@@ -15,6 +16,7 @@ import org.coursewright.layout.ui.plan.part.PlanTrouble;
 import org.coursewright.layout.ui.plan.shape.PlanPoint;
 import org.coursewright.layout.ui.plan.shape.StoreyShape;
 import org.coursewright.layout.ui.plan.shape.WallModule;
+import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.project.Project;
@@ -31,6 +33,7 @@ final class PlanView {
     private PlanTrouble trouble = PlanTrouble.NONE;
     private Set<Wall> measured = Set.of();
     private Optional<StoreyShape> shape = Optional.empty();
+    private Optional<Set<Wall>> left = Optional.empty();
     private Optional<PlanState> state = Optional.empty();
 
     PlanView(Project project) {
@@ -89,6 +92,7 @@ final class PlanView {
     /** Takes note that the project is another. */
     void changed() {
         shape = Optional.empty();
+        left = Optional.empty();
         state = Optional.empty();
     }
 
@@ -101,11 +105,20 @@ final class PlanView {
 
     PlanState state(PlanInk ink) {
         if (state.filter(known -> known.ink().equals(ink)).isEmpty()) {
-            state = Optional.of(new PlanState(project, corner, shape(), PlanState.byKey(dimensions()),
+            state = Optional.of(new PlanState(project, corner, shape(), measuredLeft(), PlanState.byKey(dimensions()),
                     underlay.map(each -> StoreyShape.of(each, project)), ink, ProjectFormat.of(project),
                     gridShown ? Optional.of(module().step()) : Optional.empty(), trouble));
         }
         return state.get();
+    }
+
+    private Set<Wall> measuredLeft() {
+        if (left.isEmpty()) {
+            DimensionChains chains = new DimensionChains(shape());
+            left = Optional.of(shape().walls().values().stream().filter(chains::isLeft).map(WallShape::wall)
+                    .collect(Collectors.toUnmodifiableSet()));
+        }
+        return left.get();
     }
 
     /** What the grid is stepped by: the module of the first wall. */

@@ -1,5 +1,7 @@
 package org.coursewright.layout.ui.plan.paint;
 
+import java.util.Optional;
+
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.shape.Heading;
 import org.eclipse.draw2d.Graphics;
@@ -14,34 +16,25 @@ import org.eclipse.swt.SWT;
  *
  * @param dimension to be drawn
  * @param text its length in words
+ * @param row where it is drawn beside the face
  * @param place of the plan on paper
  * @param ink to draw with
  * @param chosen whether it is selected
  */
-public record DimensionPainting(Dimension dimension, String text, PlanPlace place, PlanInk ink,
+public record DimensionPainting(Dimension dimension, String text, DimensionRow row, PlanPlace place, PlanInk ink,
         boolean chosen) implements Painting {
-
-    /** Pixels from the face to the line of the first row. */
-    public static final int FIRST = 26;
-
-    /** Pixels from row to row. */
-    public static final int ROW = 24;
 
     private static final int OFF_FACE = 4;
     private static final int BEYOND = 4;
     private static final int STROKE = 4;
     private static final int NEAR = 4;
 
-    private int distance() {
-        return FIRST + ROW * dimension.row();
-    }
-
     private Point from() {
-        return PlanPlace.ahead(place.pixel(dimension.from()), dimension.away(), distance());
+        return PlanPlace.ahead(place.pixel(dimension.from()), dimension.away(), row.distance());
     }
 
     private Point to() {
-        return PlanPlace.ahead(place.pixel(dimension.to()), dimension.away(), distance());
+        return PlanPlace.ahead(place.pixel(dimension.to()), dimension.away(), row.distance());
     }
 
     private Heading along() {
@@ -50,13 +43,32 @@ public record DimensionPainting(Dimension dimension, String text, PlanPlace plac
 
     /** @return whether there is room for the length between the strokes */
     public boolean isLegible() {
-        return SlantedText.size(text).width + 2 <= (int) Math.round(from().getDistance(to()));
+        var size = SlantedText.size(text);
+        return (row.turned() ? size.height : size.width) + 2 <= (int) Math.round(from().getDistance(to()));
     }
 
     private SlantedText label() {
         Point middle = new Point((from().x + to().x) / 2, (from().y + to().y) / 2);
-        int off = SlantedText.size(text).height / 2 + 1;
-        return SlantedText.along(along(), text, PlanPlace.ahead(middle, dimension.away(), off));
+        var size = SlantedText.size(text);
+        int off = row.turned() ? size.width / 2 + STROKE + 1 : size.height / 2 + 1;
+        return SlantedText.along(row.turned() ? dimension.away() : along(), text,
+                PlanPlace.ahead(middle, dimension.away(), off));
+    }
+
+    /** @return the box around the length, empty if it is not written */
+    Optional<Rectangle> words() {
+        return isLegible() ? Optional.of(label().bounds()) : Optional.empty();
+    }
+
+    /** @return the box around the line */
+    Rectangle line() {
+        return new Rectangle(from(), to()).getExpanded(2, 2);
+    }
+
+    /** @return pixels from the line to beyond the length */
+    int depth() {
+        var size = SlantedText.size(text);
+        return row.turned() ? size.width + 2 * STROKE + 2 : DimensionRow.APART;
     }
 
     @Override
@@ -88,7 +100,7 @@ public record DimensionPainting(Dimension dimension, String text, PlanPlace plac
 
     private void extension(Graphics graphics, Point face) {
         graphics.drawLine(PlanPlace.ahead(face, dimension.away(), OFF_FACE),
-                PlanPlace.ahead(face, dimension.away(), distance() + BEYOND));
+                PlanPlace.ahead(face, dimension.away(), row.distance() + BEYOND));
     }
 
     private void stroke(Graphics graphics, Point at) {

@@ -24,6 +24,10 @@ record FreeStretch(Length from, Length to) {
                 .max(Comparator.comparing(stretch -> stretch.to().minus(stretch.from())));
     }
 
+    Length quarter() {
+        return from.plus(Length.ofUnits(to.minus(from).units() / 4));
+    }
+
     Length middle() {
         return from.plus(Length.ofUnits(to.minus(from).units() / 2));
     }

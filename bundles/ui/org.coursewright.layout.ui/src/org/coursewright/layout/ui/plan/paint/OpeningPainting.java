@@ -47,6 +47,11 @@ public record OpeningPainting(WallShape wall, Length offset, Length width, Openi
         return wall.part(offset, width);
     }
 
+    /** @return the box around its mark */
+    public Rectangle words() {
+        return label().bounds();
+    }
+
     @Override
     public void paint(Graphics graphics) {
         graphics.setAntialias(SWT.ON);

@@ -3,6 +3,7 @@ package org.coursewright.layout.ui.plan.paint;
 import java.util.Optional;
 
 import org.coursewright.core.finding.Severity;
+import org.coursewright.layout.ui.plan.shape.Heading;
 import org.coursewright.layout.ui.plan.shape.PlanEdge;
 import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.measure.Length;
@@ -19,10 +20,11 @@ import org.eclipse.swt.SWT;
  * @param place of the plan on paper
  * @param ink to draw with
  * @param mark that it bears
+ * @param markLeft whether the mark stands on the left of the wall if not inside it, else on the right
  * @param trouble the gravest finding about it
  * @param chosen whether it is selected
  */
-public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String mark,
+public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String mark, boolean markLeft,
         Optional<Severity> trouble, boolean chosen) implements Painting {
 
     private static final int AIR = 8;
@@ -32,7 +34,8 @@ public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String 
 
     @Override
     public Rectangle bounds() {
-        return place.pixels(wall.outline()).getBounds().getExpanded(AIR, AIR);
+        Rectangle masonry = place.pixels(wall.outline()).getBounds().getExpanded(AIR, AIR);
+        return words().map(masonry::getUnion).orElse(masonry);
     }
 
     @Override
@@ -55,25 +58,32 @@ public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String 
         graphics.drawLine(place.pixel(edge.from()), place.pixel(edge.to()));
     }
 
+    /** Inside the wall if it fits there, else beside it where its dimension strings are not. */
     private Optional<SlantedText> label() {
-        if (mark.isEmpty()) {
-            return Optional.empty();
+        return mark.isEmpty() ? Optional.empty() : FreeStretch.longest(wall).map(this::label);
+    }
+
+    private SlantedText label(FreeStretch stretch) {
+        var size = SlantedText.size(mark);
+        Point middle = place.pixel(wall.at(stretch.middle(), Length.ZERO));
+        int thickness = place.scale().toPixels(wall.module().thickness());
+        if (size.height <= thickness + GAP
+                && size.width + 2 * GAP <= place.scale().toPixels(stretch.to().minus(stretch.from()))) {
+            return SlantedText.along(wall.heading(), mark, middle);
         }
-        return FreeStretch.longest(wall).flatMap(stretch -> {
-            int length = place.scale().toPixels(stretch.to().minus(stretch.from()));
-            int thickness = place.scale().toPixels(wall.module().thickness());
-            boolean inside = SlantedText.size(mark).height <= thickness + GAP;
-            boolean fits = inside && SlantedText.size(mark).width + 2 * GAP <= length;
-            return fits
-                    ? Optional.of(SlantedText.along(wall.heading(), mark, place.pixel(wall.at(stretch.middle(),
-                            Length.ZERO))))
-                    : Optional.empty();
-        });
+        Heading away = markLeft ? wall.heading().left() : wall.heading().left().reversed();
+        int room = (int) Math.round(Math.abs(away.east()) * size.width / 2 + Math.abs(away.north()) * size.height / 2);
+        return new SlantedText(mark, PlanPlace.ahead(middle, away, thickness / 2 + room + 2 * GAP), 0);
+    }
+
+    /** @return the box around its mark */
+    public Optional<Rectangle> words() {
+        return label().map(SlantedText::bounds);
     }
 
     private Point troublePlace() {
-        return place.pixel(wall.at(Length.ofUnits(wall.length().units() / 5),
-                Length.ZERO));
+        return place
+                .pixel(wall.at(FreeStretch.longest(wall).map(FreeStretch::quarter).orElse(Length.ZERO), Length.ZERO));
     }
 
     @Override

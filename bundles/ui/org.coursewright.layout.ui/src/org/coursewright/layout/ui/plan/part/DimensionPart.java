@@ -2,20 +2,29 @@ package org.coursewright.layout.ui.plan.part;
 
 import java.util.Optional;
 
+import org.coursewright.diagram.ui.history.EditCommand;
 import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.plan.change.TypedLength;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.paint.DimensionPainting;
+import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.paint.PaintedFigure;
+import org.coursewright.measure.Length;
 import org.coursewright.model.edit.ElementLabels;
+import org.coursewright.model.edit.Refusal;
+import org.coursewright.model.edit.command.ProjectCommand;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.Label;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.AccessibleEditPart;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.Request;
+import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.eclipse.gef.tools.SelectEditPartTracker;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.widgets.Composite;
 
 /** A dimension string; no element of the project, but what is typed into it changes elements. */
 public final class DimensionPart extends AbstractGraphicalEditPart {
@@ -40,6 +49,7 @@ public final class DimensionPart extends AbstractGraphicalEditPart {
     /** @return how it is drawn */
     public Optional<DimensionPainting> painting() {
         return dimension().map(shown -> new DimensionPainting(shown, text(shown),
+                ((StoreyPart) getParent()).rows().getOrDefault(shown, DimensionRow.FIRST),
                 state().place(DiagramScale.of(getViewer())), state().ink(), getSelected() != SELECTED_NONE));
     }
 
@@ -54,7 +64,7 @@ public final class DimensionPart extends AbstractGraphicalEditPart {
 
     @Override
     protected void createEditPolicies() {
-        // to look at only
+        // other lengths are typed into it, not dragged
     }
 
     @Override
@@ -77,6 +87,34 @@ public final class DimensionPart extends AbstractGraphicalEditPart {
         if (getParent() != null) {
             refreshVisuals();
         }
+    }
+
+    /** Lets another length be typed: on a double-click, a click on what is selected, or F2. */
+    @Override
+    public void performRequest(Request request) {
+        boolean typed = RequestConstants.REQ_OPEN.equals(request.getType())
+                || RequestConstants.REQ_DIRECT_EDIT.equals(request.getType());
+        if (typed) {
+            dimension().ifPresent(this::type);
+        } else {
+            super.performRequest(request);
+        }
+    }
+
+    private void type(Dimension shown) {
+        Rectangle at = painting().map(DimensionPainting::textPlace).orElseGet(Rectangle::new);
+        getFigure().translateToAbsolute(at);
+        new LengthEntry((Composite) getViewer().getControl(), state().format(), words(),
+                length -> edit(shown, length)).open(at.getLocation(), state().format().formatExact(shown.length()));
+    }
+
+    private Optional<String> edit(Dimension shown, Length length) {
+        Optional<ProjectCommand> edit = new TypedLength(state().shape()).edit(shown, length);
+        Optional<String> refusal = edit.flatMap(ProjectCommand::refusal).map(Refusal::reason);
+        if (refusal.isEmpty()) {
+            edit.ifPresent(each -> getViewer().getEditDomain().getCommandStack().execute(new EditCommand(each)));
+        }
+        return refusal;
     }
 
     /** A dimension can be selected and not be dragged. */

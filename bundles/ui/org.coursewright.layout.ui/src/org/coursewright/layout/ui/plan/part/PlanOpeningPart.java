@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.plan.change.OpeningShift;
-import org.coursewright.layout.ui.plan.dimension.DimensionChains;
 import org.coursewright.layout.ui.plan.paint.OpeningPainting;
 import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.model.building.Opening;
@@ -47,13 +46,9 @@ public final class PlanOpeningPart extends PlanPart<Opening> {
     protected Optional<OpeningPainting> painting() {
         String mark = element().getMark() == null ? "" : element().getMark();
         return wall().map(wall -> new OpeningPainting(wall, element().getOffset(), element().getWidth(),
-                element().getKind(), mark, isMarkLeft(wall), place(), state().ink(), PlanTrouble.gravest(findings()),
+                element().getKind(), mark, !state().measuredLeft().contains(wall.wall()), place(), state().ink(),
+                PlanTrouble.gravest(findings()),
                 isChosen()));
-    }
-
-    /** The mark stands where the dimension strings of the wall do not. */
-    private boolean isMarkLeft(WallShape wall) {
-        return !new DimensionChains(state().shape()).isLeft(wall);
     }
 
     @Override

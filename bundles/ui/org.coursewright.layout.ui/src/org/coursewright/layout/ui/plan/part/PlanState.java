@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
@@ -14,6 +15,7 @@ import org.coursewright.layout.ui.plan.shape.PlanPoint;
 import org.coursewright.layout.ui.plan.shape.StoreyShape;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
+import org.coursewright.model.building.Wall;
 import org.coursewright.model.project.Project;
 
 /**
@@ -22,6 +24,7 @@ import org.coursewright.model.project.Project;
  * @param project that the storey belongs to
  * @param corner point of the plan in the upper left corner of the paper
  * @param shape how its walls lie
+ * @param measuredLeft walls whose dimension strings are on their left
  * @param dimensions that are shown
  * @param underlay another storey underneath
  * @param ink to draw with
@@ -29,10 +32,12 @@ import org.coursewright.model.project.Project;
  * @param grid step of the grid, empty if it is not shown
  * @param trouble what is wrong with elements
  */
-public record PlanState(Project project, PlanPoint corner, StoreyShape shape, Map<DimensionKey, Dimension> dimensions,
+public record PlanState(Project project, PlanPoint corner, StoreyShape shape, Set<Wall> measuredLeft,
+        Map<DimensionKey, Dimension> dimensions,
         Optional<StoreyShape> underlay, PlanInk ink, LengthFormat format, Optional<Length> grid, PlanTrouble trouble) {
 
     public PlanState {
+        measuredLeft = Set.copyOf(measuredLeft);
         dimensions = Collections.unmodifiableMap(new LinkedHashMap<>(dimensions));
     }
 

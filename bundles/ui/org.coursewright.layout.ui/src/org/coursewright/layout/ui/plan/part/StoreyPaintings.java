@@ -1,14 +1,20 @@
 package org.coursewright.layout.ui.plan.part;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.coursewright.diagram.ui.ink.Ink;
 import org.coursewright.diagram.ui.picture.PngFile;
 import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.dimension.DimensionChains;
 import org.coursewright.layout.ui.plan.paint.DimensionPainting;
+import org.coursewright.layout.ui.plan.paint.DimensionRow;
+import org.coursewright.layout.ui.plan.paint.DimensionRows;
 import org.coursewright.layout.ui.plan.paint.JunctionPainting;
 import org.coursewright.layout.ui.plan.paint.OpeningPainting;
 import org.coursewright.layout.ui.plan.paint.Painting;
@@ -19,7 +25,8 @@ import org.coursewright.layout.ui.plan.paint.WallPainting;
 import org.coursewright.layout.ui.plan.shape.PlanBounds;
 import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.measure.Length;
-import org.coursewright.model.building.Opening;
+import org.coursewright.model.project.Marked;
+import org.eclipse.draw2d.geometry.Rectangle;
 
 /**
  * The whole of a storey on white paper, with the dimension strings outside.
@@ -46,23 +53,47 @@ public record StoreyPaintings(PlanState state) {
     private List<Painting> paintings(PlanPlace place) {
         PlanInk ink = PlanInk.with(Ink.LIGHT);
         List<Painting> all = new ArrayList<>();
-        state.shape().walls().values().forEach(wall -> all.add(new WallPainting(wall, place, ink, mark(wall),
-                Optional.empty(), false)));
-        state.shape().walls().values().forEach(wall -> wall.wall().getOpenings().forEach(
-                opening -> all.add(opening(wall, opening, place, ink))));
+        state.shape().walls().values().forEach(wall -> all.add(wall(wall, place, ink)));
+        openings(place, ink).forEach(all::add);
         all.add(new JunctionPainting(state.shape(), place, ink));
-        new DimensionChains(state.shape()).outside().forEach(each -> all.add(
-                new DimensionPainting(each, state.format().format(each.length()), place, ink, false)));
+        List<Dimension> dimensions = new DimensionChains(state.shape()).outside();
+        Map<Dimension, DimensionRow> rows = rows(dimensions, place);
+        dimensions.forEach(each -> all.add(new DimensionPainting(each, text(each), rows.get(each), place, ink, false)));
         return all;
     }
 
-    private OpeningPainting opening(WallShape wall, Opening opening, PlanPlace place, PlanInk ink) {
-        return new OpeningPainting(wall, opening.getOffset(), opening.getWidth(), opening.getKind(),
-                opening.getMark() == null ? "" : opening.getMark(),
-                !new DimensionChains(state.shape()).isLeft(wall), place, ink, Optional.empty(), false);
+    /**
+     * @param dimensions to be drawn
+     * @param place of the plan on paper
+     * @return where they are drawn beside their faces
+     */
+    public Map<Dimension, DimensionRow> rows(Collection<Dimension> dimensions, PlanPlace place) {
+        PlanInk ink = PlanInk.with(Ink.LIGHT);
+        List<Rectangle> words = new ArrayList<>();
+        state.shape().walls().values().forEach(wall -> wall(wall, place, ink).words().ifPresent(words::add));
+        openings(place, ink).forEach(opening -> words.add(opening.words()));
+        return DimensionRows.of(List.copyOf(dimensions), this::text, place, ink, state.shape().walls().values(), words);
     }
 
-    private static String mark(WallShape wall) {
-        return wall.wall().getMark() == null ? "" : wall.wall().getMark();
+    private String text(Dimension dimension) {
+        return state.format().format(dimension.length());
+    }
+
+    private WallPainting wall(WallShape wall, PlanPlace place, PlanInk ink) {
+        return new WallPainting(wall, place, ink, mark(wall.wall()), isMarkLeft(wall), Optional.empty(), false);
+    }
+
+    private Stream<OpeningPainting> openings(PlanPlace place, PlanInk ink) {
+        return state.shape().walls().values().stream().flatMap(wall -> wall.wall().getOpenings().stream()
+                .map(opening -> new OpeningPainting(wall, opening.getOffset(), opening.getWidth(), opening.getKind(),
+                        mark(opening), isMarkLeft(wall), place, ink, Optional.empty(), false)));
+    }
+
+    private boolean isMarkLeft(WallShape wall) {
+        return !state.measuredLeft().contains(wall.wall());
+    }
+
+    private static String mark(Marked element) {
+        return element.getMark() == null ? "" : element.getMark();
     }
 }

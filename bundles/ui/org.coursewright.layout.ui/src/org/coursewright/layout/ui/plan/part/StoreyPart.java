@@ -2,10 +2,13 @@ package org.coursewright.layout.ui.plan.part;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.part.ElementPart;
+import org.coursewright.layout.ui.plan.dimension.Dimension;
+import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.paint.JunctionPainting;
 import org.coursewright.layout.ui.plan.paint.PaintedFigure;
 import org.coursewright.layout.ui.plan.paint.PlanLayer;
@@ -24,6 +27,9 @@ public final class StoreyPart extends ElementPart<Storey> {
 
     private final Supplier<PlanState> state;
     private final PaintedFigure junctions = new PaintedFigure();
+    private Map<Dimension, DimensionRow> rows = Map.of();
+    private PlanState rowsOf;
+    private double zoomed;
 
     /**
      * @param storey to be shown
@@ -37,6 +43,17 @@ public final class StoreyPart extends ElementPart<Storey> {
     /** @return what else the editor shows */
     public PlanState state() {
         return state.get();
+    }
+
+    /** @return where the dimension strings are drawn beside their faces */
+    Map<Dimension, DimensionRow> rows() {
+        PlanState now = state();
+        if (rows.isEmpty() || rowsOf != now || zoomed != scale().zoom()) {
+            rowsOf = now;
+            zoomed = scale().zoom();
+            rows = new StoreyPaintings(now).rows(now.dimensions().values(), now.place(scale()));
+        }
+        return rows;
     }
 
     @Override

@@ -1,0 +1,118 @@
+package org.coursewright.layout.ui.plan.paint;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+import org.coursewright.layout.ui.plan.dimension.Dimension;
+import org.coursewright.layout.ui.plan.shape.WallShape;
+import org.coursewright.model.building.Wall;
+import org.eclipse.draw2d.geometry.Rectangle;
+
+/** Finds a row for each dimension string, so that no words lie on walls or on other words, and strings keep apart. */
+public final class DimensionRows {
+
+    private static final int STEP = 6;
+    private static final int FARTHEST = 400;
+    private static final int AIR = 2;
+
+    private final PlanPlace place;
+    private final PlanInk ink;
+    private final Function<Dimension, String> text;
+    private final Collection<WallShape> walls;
+    private final List<Rectangle> taken = new ArrayList<>();
+    private final List<Rectangle> lines = new ArrayList<>();
+    private final Map<Dimension, DimensionRow> rows = new HashMap<>();
+    private final Map<Wall, Integer> next = new HashMap<>();
+
+    private DimensionRows(PlanPlace place, PlanInk ink, Function<Dimension, String> text, Collection<WallShape> walls,
+            Collection<Rectangle> words) {
+        this.place = place;
+        this.ink = ink;
+        this.text = text;
+        this.walls = walls;
+        taken.addAll(words);
+    }
+
+    /**
+     * @param dimensions in the order of their walls, those of one string one after the other
+     * @param text of a dimension
+     * @param place of the plan on paper
+     * @param ink that is drawn with
+     * @param walls that are drawn
+     * @param words boxes around other words in the plan
+     * @return where each is drawn
+     */
+    public static Map<Dimension, DimensionRow> of(List<Dimension> dimensions, Function<Dimension, String> text,
+            PlanPlace place, PlanInk ink, Collection<WallShape> walls, Collection<Rectangle> words) {
+        DimensionRows found = new DimensionRows(place, ink, text, walls, words);
+        List<List<Dimension>> strings = strings(dimensions);
+        strings.stream().filter(string -> string.get(0).row() == 0).forEach(found::place);
+        strings.stream().filter(string -> string.get(0).row() > 0).forEach(found::place);
+        return found.rows;
+    }
+
+    private static List<List<Dimension>> strings(List<Dimension> dimensions) {
+        List<List<Dimension>> strings = new ArrayList<>();
+        for (Dimension each : dimensions) {
+            List<Dimension> last = strings.isEmpty() ? List.of() : strings.get(strings.size() - 1);
+            if (!last.isEmpty() && continues(last.get(last.size() - 1), each)) {
+                last.add(each);
+            } else {
+                strings.add(new ArrayList<>(List.of(each)));
+            }
+        }
+        return strings;
+    }
+
+    private static boolean continues(Dimension one, Dimension next) {
+        return one.wall() == next.wall() && one.row() == next.row() && one.to().equals(next.from());
+    }
+
+    private void place(List<Dimension> string) {
+        boolean turned = string.stream().anyMatch(each -> !painting(each, DimensionRow.FIRST).isLegible());
+        int distance = next.getOrDefault(string.get(0).wall(), DimensionRow.FIRST.distance());
+        int farthest = distance + FARTHEST;
+        while (distance < farthest && !isFree(string, new DimensionRow(distance, turned))) {
+            distance += STEP;
+        }
+        DimensionRow row = new DimensionRow(distance, turned);
+        string.forEach(each -> rows.put(each, row));
+        int deepest = string.stream().map(each -> painting(each, row)).mapToInt(DimensionPainting::depth).max()
+                .orElse(0);
+        next.merge(string.get(0).wall(), distance + Math.max(DimensionRow.APART, deepest), Math::max);
+        string.stream().map(each -> painting(each, row)).forEach(each -> {
+            lines.add(each.line());
+            each.words().ifPresent(taken::add);
+        });
+    }
+
+    private boolean isFree(List<Dimension> string, DimensionRow row) {
+        return string.stream().map(each -> painting(each, row)).allMatch(this::isFree);
+    }
+
+    private boolean isFree(DimensionPainting painting) {
+        Rectangle line = painting.line();
+        boolean lineFree = taken.stream().noneMatch(line::intersects) && lines.stream().noneMatch(
+                other -> other.intersects(line) && other.width > other.height == line.width > line.height)
+                && boxes(painting.dimension(), true).noneMatch(line::intersects);
+        return lineFree && painting.words().map(words -> words.getExpanded(AIR, 0)).filter(
+                words -> taken.stream().anyMatch(words::intersects) || lines.stream().anyMatch(words::intersects)
+                        || boxes(painting.dimension(), false).anyMatch(words::intersects))
+                .isEmpty();
+    }
+
+    /** Boxes around walls; of slanted ones the box says little, so they do not count. */
+    private java.util.stream.Stream<Rectangle> boxes(Dimension dimension, boolean parallel) {
+        return walls.stream().filter(wall -> Math.abs(wall.heading().east() * wall.heading().north()) < 0.01)
+                .filter(wall -> !parallel || !wall.heading().isParallel(dimension.away()))
+                .map(wall -> place.pixels(wall.outline()).getBounds());
+    }
+
+    private DimensionPainting painting(Dimension dimension, DimensionRow row) {
+        return new DimensionPainting(dimension, text.apply(dimension), row, place, ink, false);
+    }
+}
