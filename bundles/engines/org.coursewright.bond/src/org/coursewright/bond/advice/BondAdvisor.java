@@ -1,6 +1,6 @@
 package org.coursewright.bond.advice;
 
-import org.coursewright.bond.internal.advice.StandardBondAdvisor;
+import org.coursewright.bond.advice.internal.StandardBondAdvisor;
 import org.coursewright.measure.Progress;
 
 /** Finds small changes of dimensions that spare cuts. */

@@ -1,4 +1,4 @@
-package org.coursewright.bond.internal.advice;
+package org.coursewright.bond.advice.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
+import org.coursewright.bond.advice.internal.BudgetChoice.Offer;
 import org.coursewright.bond.internal.LayingCost;
-import org.coursewright.bond.internal.advice.BudgetChoice.Offer;
 import org.junit.jupiter.api.Test;
 
 /** The choice within a budget against trying every choice. */

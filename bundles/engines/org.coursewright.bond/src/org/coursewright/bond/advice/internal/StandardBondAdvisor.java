@@ -1,4 +1,4 @@
-package org.coursewright.bond.internal.advice;
+package org.coursewright.bond.advice.internal;
 
 import java.util.ArrayList;
 import java.util.HashMap;
