@@ -12,15 +12,17 @@ import org.coursewright.measure.Length;
  *
  * @param building as it is planned
  * @param adjustables what may change, each at most once
+ * @param keepClear where no opening may come that is not there now
  * @param step changes are whole multiples of this, greater than zero
  * @param budget most that all changes together may come to, each counted as a distance; empty if it does not matter
  */
-public record AdviceRequest(BondRequest building, List<Adjustable> adjustables, Length step,
-        Optional<Length> budget) {
+public record AdviceRequest(BondRequest building, List<Adjustable> adjustables, List<KeepClear> keepClear,
+        Length step, Optional<Length> budget) {
 
     public AdviceRequest {
         Objects.requireNonNull(building, "building");
         adjustables = List.copyOf(adjustables);
+        keepClear = List.copyOf(keepClear);
         Objects.requireNonNull(step, "step");
         Objects.requireNonNull(budget, "budget");
         if (step.signum() <= 0) {

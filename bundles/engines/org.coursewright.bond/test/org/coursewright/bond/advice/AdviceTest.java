@@ -32,7 +32,7 @@ class AdviceTest {
     private static final String OPENING = Obstacle.Kind.OPENING.name();
 
     private static Advice advise(BondRequest building, List<Adjustable> adjustables, Optional<Length> budget) {
-        return BondAdvisor.standard().advise(new AdviceRequest(building, adjustables, in("1/4"), budget),
+        return BondAdvisor.standard().advise(new AdviceRequest(building, adjustables, List.of(), in("1/4"), budget),
                 Progress.NONE);
     }
 
@@ -163,6 +163,17 @@ class AdviceTest {
     }
 
     @Test
+    void placesToKeepClearAreLeftOut() {
+        AdviceRequest request = new AdviceRequest(opening("43", "87"), List.of(offset("W1", "3"), width("W1", "2")),
+                List.of(new KeepClear("W1", in("88"), in("98"))), in("1/4"), Optional.empty());
+
+        Advice advice = BondAdvisor.standard().advise(request, Progress.NONE);
+
+        assertThat(advice.profiles().get(0).points()).hasSize(12 + 1 + 4);
+        assertThat(advice.profiles().get(1).points()).hasSize(8 + 1 + 4);
+    }
+
+    @Test
     void lengthOfAWallThatMeetsOthersAtBothEndsStays() {
         WallFace tied = tenUnits().start(new WallEnd.Tied()).end(new WallEnd.Tied()).build();
         Advice advice = advise(new BondRequest(List.of(tied), List.of()), List.of(length("W1", "2")),
@@ -243,7 +254,7 @@ class AdviceTest {
 
     @Test
     void adviceCanBeCancelled() {
-        AdviceRequest request = new AdviceRequest(opening("44", "88"), List.of(offset("W1", "3")), in("1/4"),
+        AdviceRequest request = new AdviceRequest(opening("44", "88"), List.of(offset("W1", "3")), List.of(), in("1/4"),
                 Optional.empty());
         Progress cancelled = new Progress() {
             @Override

@@ -41,6 +41,7 @@ public final class BondTranslator {
     private final List<WallFace> faces = new ArrayList<>();
     private final Map<String, ElementReference> references = new HashMap<>();
     private final List<Meeting> meetings = new ArrayList<>();
+    private final List<Abutment> abutments = new ArrayList<>();
     private final Set<String> marks = new HashSet<>();
     private long units;
     private final Map<UnitType, Boolean> soundUnits = new LinkedHashMap<>();
@@ -60,7 +61,7 @@ public final class BondTranslator {
         BondTranslator translator = new BondTranslator(project);
         translator.building().ifPresent(building -> building.getStoreys().forEach(translator::read));
         SoundRequest sound = new SoundRequest(translator.faces, translator.meetings);
-        return new Translation(sound.request(), translator.references, translator.format,
+        return new Translation(sound.request(), translator.references, translator.abutments, translator.format,
                 translator.findings.gravestFirst());
     }
 
@@ -99,6 +100,7 @@ public final class BondTranslator {
         StoreyMeetings reading = new StoreyMeetings(plans, HandingChoices.of(building()), format, findings);
         network.meetings().forEach(reading::read);
         meetings.addAll(reading.meetings());
+        abutments.addAll(reading.abutments());
         return plans;
     }
 

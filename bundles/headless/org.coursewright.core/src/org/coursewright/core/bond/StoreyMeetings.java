@@ -26,6 +26,7 @@ final class StoreyMeetings {
     private final LengthFormat format;
     private final Findings findings;
     private final List<Meeting> meetings = new ArrayList<>();
+    private final List<Abutment> abutments = new ArrayList<>();
 
     StoreyMeetings(Map<String, WallPlan> plans, HandingChoices choices, LengthFormat format, Findings findings) {
         this.plans = plans;
@@ -37,6 +38,11 @@ final class StoreyMeetings {
     /** @return the meetings read so far in which walls take turns to run through */
     List<Meeting> meetings() {
         return List.copyOf(meetings);
+    }
+
+    /** @return where walls end against the side of others and are tied to them, as far as read */
+    List<Abutment> abutments() {
+        return List.copyOf(abutments);
     }
 
     void read(WallMeeting meeting) {
@@ -119,7 +125,7 @@ final class StoreyMeetings {
         WallPlan bar = plan(barEnd);
         ElementReference element = ElementNames.of(stem.wall(), List.of(stem.wall(), bar.wall()));
         if (!choices.isBonded(stem.wall(), bar.wall())) {
-            meet(stemEnd, new WallEnd.Tied(stem.levelsBeside(bar, middle(barEnd))));
+            tie(stemEnd, barEnd, new WallEnd.Tied(stem.levelsBeside(bar, middle(barEnd))));
             findings.note("meeting.tied", element,
                     "%s ends against %s and is tied to it, not bonded. Ties and their spacing are for the structural designer and the local code."
                             .formatted(stem.mark(), bar.mark()));
@@ -127,7 +133,7 @@ final class StoreyMeetings {
         }
         if (!stem.coursesWith(bar)) {
             findings.warning("meeting.courses-differ", element, coursesDiffer(stem, bar));
-            meet(stemEnd, new WallEnd.Tied());
+            tie(stemEnd, barEnd, new WallEnd.Tied());
             return;
         }
         bond(stemEnd, stem, barEnd, bar);
@@ -144,8 +150,7 @@ final class StoreyMeetings {
         meet(stemEnd, new WallEnd.Bonded(id, bar.body().thickness(), stem.levelsBeside(bar, middle)));
         meetings.add(new Meeting(id, Meeting.Kind.TEE, List.of(stem.mark(), bar.mark()),
                 choices.throughOnOdd(List.of(stem.wall(), bar.wall()))));
-        Length half = Length.ofUnits(stem.body().thickness().units() / 2);
-        Length from = middle.minus(half);
+        Length from = near(stem, middle);
         int raise = Math.toIntExact(stem.lines().base().minus(bar.lines().base()).units()
                 / bar.lines().courseHeight().units());
         int last = stem.lines().wholeCoursesBelow(stem.top().highest()) + raise;
@@ -153,6 +158,18 @@ final class StoreyMeetings {
             bar.isCrossedBy(new Obstacle(Obstacle.Kind.TEE, stem.mark(), from, from.plus(stem.body().thickness()),
                     Math.max(1, raise + 1), last, Optional.of(id)));
         }
+    }
+
+    private void tie(MeetingEnd stemEnd, MeetingEnd barEnd, WallEnd.Tied how) {
+        meet(stemEnd, how);
+        WallPlan stem = plan(stemEnd);
+        Length from = near(stem, middle(barEnd));
+        abutments.add(new Abutment(barEnd.mark(), from, from.plus(stem.body().thickness())));
+    }
+
+    /** Where along the bar the stem's nearer side is. */
+    private static Length near(WallPlan stem, Length middle) {
+        return middle.minus(Length.ofUnits(stem.body().thickness().units() / 2));
     }
 
     private void meet(MeetingEnd end, WallEnd how) {

@@ -11,6 +11,7 @@ import org.coursewright.bond.WallEnd;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.Dimension;
+import org.coursewright.bond.advice.KeepClear;
 import org.coursewright.measure.Length;
 
 /** Changes a dimension of a wall's face, as far as there is room. */
@@ -18,10 +19,13 @@ final class FaceChange {
 
     private final WallFace wall;
     private final Adjustable adjustable;
+    private final Room room;
 
-    FaceChange(WallFace wall, Adjustable adjustable) {
+    /** @param keepClear stretches of the wall where no opening may come */
+    FaceChange(WallFace wall, Adjustable adjustable, List<KeepClear> keepClear) {
         this.wall = wall;
         this.adjustable = adjustable;
+        room = new Room(wall, keepClear);
     }
 
     /** @return the dimension's value */
@@ -64,7 +68,7 @@ final class FaceChange {
             }
             Length from = moved ? obstacle.from().plus(change) : obstacle.from();
             Obstacle changed = between(obstacle, from, obstacle.to().plus(change));
-            if (!new Room(wall).isFor(obstacle, changed)) {
+            if (!room.isFor(obstacle, changed)) {
                 return Optional.empty();
             }
             obstacles.add(changed);

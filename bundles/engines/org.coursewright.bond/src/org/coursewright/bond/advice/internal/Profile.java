@@ -24,10 +24,11 @@ final class Profile {
     private final Length planned;
     private final List<Point> points = new ArrayList<>();
 
-    Profile(HandedBuilding building, WallFace wall, Adjustable adjustable, Length step) {
+    Profile(HandedBuilding building, WallFace wall, Adjustable adjustable, Terms terms) {
         this.building = building;
         this.adjustable = adjustable;
-        FaceChange change = new FaceChange(wall, adjustable);
+        FaceChange change = terms.change(wall, adjustable);
+        Length step = terms.step();
         planned = change.planned();
         long from = -(adjustable.least().units() / -step.units());
         long to = adjustable.most().units() / step.units();

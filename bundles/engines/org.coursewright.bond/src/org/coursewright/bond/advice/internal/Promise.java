@@ -18,9 +18,11 @@ import org.coursewright.measure.Progress;
 final class Promise {
 
     private final List<Proposal> proposals = new ArrayList<>();
+    private final Terms terms;
     private HandedBuilding building;
 
-    Promise(HandedBuilding planned, List<WallOption> chosen, Progress progress) {
+    Promise(HandedBuilding planned, List<WallOption> chosen, Terms terms, Progress progress) {
+        this.terms = terms;
         building = planned;
         for (int index = 0; index < chosen.size(); index++) {
             for (Change change : chosen.get(index).changes()) {
@@ -32,7 +34,7 @@ final class Promise {
 
     private void make(int index, Change change, Progress progress) {
         List<WallFace> walls = new ArrayList<>(building.request().walls());
-        FaceChange faceChange = new FaceChange(walls.get(index), change.adjustable());
+        FaceChange faceChange = terms.change(walls.get(index), change.adjustable());
         Length from = faceChange.planned();
         walls.set(index, faceChange.by(change.by()).orElseThrow());
         WallLayout before = building.result().walls().get(index);

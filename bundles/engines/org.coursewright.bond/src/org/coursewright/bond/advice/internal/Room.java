@@ -1,11 +1,19 @@
 package org.coursewright.bond.advice.internal;
 
+import java.util.List;
+
 import org.coursewright.bond.Course;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallFace;
+import org.coursewright.bond.advice.KeepClear;
 
-/** Whether there is room in a wall for an opening, or its lintel, in another place. */
-record Room(WallFace wall) {
+/**
+ * Whether there is room in a wall for an opening, or its lintel, in another place.
+ *
+ * @param wall the wall
+ * @param keepClear stretches of it where no opening may come
+ */
+record Room(WallFace wall, List<KeepClear> keepClear) {
 
     /**
      * Whether it stays inside the wall and clear of openings, lintels and walls bonded in that it is clear of now. A
@@ -15,7 +23,9 @@ record Room(WallFace wall) {
         return changed.from().isLessThan(changed.to()) && isInside(changed)
                 && (planned.kind() != Obstacle.Kind.LINTEL || !touchesEnd(planned) && !touchesEnd(changed))
                 && wall.courses().stream().allMatch(course -> isUnderRake(course, planned, changed))
-                && wall.obstacles().stream().noneMatch(other -> isNewlyMet(other, planned, changed));
+                && wall.obstacles().stream().noneMatch(other -> isNewlyMet(other, planned, changed))
+                && (planned.kind() != Obstacle.Kind.OPENING
+                        || keepClear.stream().noneMatch(kept -> overlap(kept, changed) && !overlap(kept, planned)));
     }
 
     private boolean isInside(Obstacle obstacle) {
@@ -38,6 +48,10 @@ record Room(WallFace wall) {
     private static boolean isNewlyMet(Obstacle other, Obstacle planned, Obstacle changed) {
         boolean counts = other.kind() != Obstacle.Kind.BEAM && !other.mark().equals(planned.mark());
         return counts && overlap(other, changed) && !overlap(other, planned);
+    }
+
+    private static boolean overlap(KeepClear kept, Obstacle opening) {
+        return kept.from().isLessThan(opening.to()) && opening.from().isLessThan(kept.to());
     }
 
     private static boolean overlap(Obstacle one, Obstacle other) {

@@ -16,7 +16,6 @@ import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.BondAdvisor;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 
 /** Searches wall by wall with the corners handed as planned, then chooses for all walls together. */
@@ -27,28 +26,27 @@ public final class StandardBondAdvisor implements BondAdvisor {
         Map<String, List<Adjustable>> adjustables = byWall(request);
         HandedBuilding planned = HandedBuilding.of(request.building(), progress);
         List<List<WallOption>> options = new ArrayList<>();
-        Length budget = request.budget().orElse(Length.ofUnits(Long.MAX_VALUE));
+        Terms terms = Terms.of(request);
         Map<Adjustable, DimensionProfile> profiles = new HashMap<>();
         for (WallFace wall : request.building().walls()) {
             progress.checkCancelled();
-            WallSearch search = new WallSearch(planned, adjustables.getOrDefault(wall.mark(), List.of()),
-                    request.step(), budget);
+            WallSearch search = new WallSearch(planned, adjustables.getOrDefault(wall.mark(), List.of()), terms);
             search.search(wall, progress);
             options.add(search.options());
             search.profiles().forEach(profile -> profiles.put(profile.adjustable(), profile));
         }
-        List<WallOption> chosen = choose(options, request);
-        Promise promise = new Promise(planned, chosen, progress);
+        List<WallOption> chosen = choose(options, terms);
+        Promise promise = new Promise(planned, chosen, terms, progress);
         return new Advice(planned.result(), promise.proposals(), promise.changed().request(),
                 promise.changed().result(), request.adjustables().stream().map(profiles::get).toList());
     }
 
-    private static List<WallOption> choose(List<List<WallOption>> options, AdviceRequest request) {
-        long step = request.step().units();
+    private static List<WallOption> choose(List<List<WallOption>> options, Terms terms) {
+        long step = terms.step().units();
         List<List<BudgetChoice.Offer>> offers = options.stream().map(wall -> wall.stream().map(
                 option -> new BudgetChoice.Offer(Math.toIntExact(option.movement().units() / step), option.cost()))
                 .toList()).toList();
-        long budget = request.budget().map(Length::units).orElse(Long.MAX_VALUE) / step;
+        long budget = terms.budget().units() / step;
         int[] chosen = new BudgetChoice(offers, budget).choose();
         return IntStream.range(0, chosen.length).mapToObj(wall -> options.get(wall).get(chosen[wall])).toList();
     }

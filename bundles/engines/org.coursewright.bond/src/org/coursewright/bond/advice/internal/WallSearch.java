@@ -9,7 +9,6 @@ import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.Change;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 
 /**
@@ -22,17 +21,14 @@ final class WallSearch {
 
     private final HandedBuilding building;
     private final List<Adjustable> adjustables;
-    private final Length step;
-    private final Length budget;
+    private final Terms terms;
     private final List<WallOption> options = new ArrayList<>();
     private final List<DimensionProfile> profiles = new ArrayList<>();
 
-    /** @param budget most that the wall's dimensions may change together */
-    WallSearch(HandedBuilding building, List<Adjustable> adjustables, Length step, Length budget) {
+    WallSearch(HandedBuilding building, List<Adjustable> adjustables, Terms terms) {
         this.building = building;
         this.adjustables = adjustables;
-        this.step = step;
-        this.budget = budget;
+        this.terms = terms;
     }
 
     /** Finds options of the wall, the first of them the wall as planned. */
@@ -40,7 +36,7 @@ final class WallSearch {
         WallOption planned = new WallOption(List.of(), wall, building.lay(wall, progress));
         options.add(planned);
         for (Adjustable adjustable : adjustables) {
-            Profile profile = new Profile(building, wall, adjustable, step);
+            Profile profile = new Profile(building, wall, adjustable, terms);
             options.addAll(changed(planned, adjustable, profile, LAID, progress));
             profiles.add(profile.shown(progress));
         }
@@ -49,7 +45,7 @@ final class WallSearch {
             last = best;
             for (Adjustable adjustable : adjustables) {
                 if (best.changes().stream().noneMatch(change -> change.adjustable().equals(adjustable))) {
-                    Profile profile = new Profile(building, best.face(), adjustable, step);
+                    Profile profile = new Profile(building, best.face(), adjustable, terms);
                     options.addAll(changed(best, adjustable, profile, 1, progress));
                 }
             }
@@ -58,7 +54,7 @@ final class WallSearch {
 
     private List<WallOption> changed(WallOption from, Adjustable adjustable, Profile profile, int most,
             Progress progress) {
-        return profile.lay(from.cost(), budget.minus(from.movement()), most, progress).stream()
+        return profile.lay(from.cost(), terms.budget().minus(from.movement()), most, progress).stream()
                 .map(point -> from.and(new Change(adjustable, point.change()), point.face(),
                         point.layout().orElseThrow()))
                 .filter(option -> option.cost().compareTo(from.cost()) < 0).toList();

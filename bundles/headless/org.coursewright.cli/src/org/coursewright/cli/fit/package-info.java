@@ -1,0 +1,2 @@
+/** The command about dimensions whose change spares cuts. */
+package org.coursewright.cli.fit;

@@ -1,0 +1,19 @@
+package org.coursewright.core.fit;
+
+import java.util.Objects;
+
+import org.coursewright.bond.advice.Proposal;
+
+/**
+ * One change of the project, made after those proposed before it.
+ *
+ * @param change what changes, and its wall before and after
+ * @param saving what it spares in its wall
+ */
+public record FitProposal(Proposal change, Saving saving) {
+
+    public FitProposal {
+        Objects.requireNonNull(change, "change");
+        Objects.requireNonNull(saving, "saving");
+    }
+}

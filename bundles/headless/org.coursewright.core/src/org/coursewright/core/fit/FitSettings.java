@@ -1,0 +1,26 @@
+package org.coursewright.core.fit;
+
+import java.util.Objects;
+import java.util.Optional;
+
+import org.coursewright.measure.Length;
+
+/**
+ * What {@link ProjectFit} may propose.
+ *
+ * @param budget most that all changes together may come to, each counted as a distance; empty if it does not matter
+ * @param wallTolerance how far the end of a wall may move that ends in the open, zero or more; openings have tolerances of
+ *        their own in the project
+ * @param rate what a cut takes, or empty if nobody said
+ */
+public record FitSettings(Optional<Length> budget, Length wallTolerance, Optional<CutRate> rate) {
+
+    public FitSettings {
+        Objects.requireNonNull(budget, "budget");
+        Objects.requireNonNull(wallTolerance, "wallTolerance");
+        Objects.requireNonNull(rate, "rate");
+        if (wallTolerance.signum() < 0 || budget.filter(length -> length.signum() < 0).isPresent()) {
+            throw new IllegalArgumentException("A budget and a tolerance are zero or more.");
+        }
+    }
+}
