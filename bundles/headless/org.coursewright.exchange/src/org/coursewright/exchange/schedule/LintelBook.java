@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.coursewright.exchange.remark.Remarks;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.catalogue.CatalogueFactory;

@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 import org.coursewright.exchange.remark.Shown;
+import org.coursewright.exchange.table.Cells;
+import org.coursewright.exchange.table.LengthRange;
 import org.coursewright.measure.Length;
 
 /** What a schedule says about a lintel. */

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.coursewright.exchange.remark.Shown;
+import org.coursewright.exchange.table.Cells;
 import org.coursewright.measure.DisplayUnit;
 
 /** Reads a mass in kilograms or pounds; a bare number is pounds where lengths are inches, otherwise kilograms. */

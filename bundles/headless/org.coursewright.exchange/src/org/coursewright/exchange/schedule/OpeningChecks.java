@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.coursewright.exchange.remark.Remarks;
 import org.coursewright.exchange.remark.Shown;
+import org.coursewright.exchange.table.Rows;
 
 /** What can be wrong with an opening that names something of another schedule. */
 final class OpeningChecks {

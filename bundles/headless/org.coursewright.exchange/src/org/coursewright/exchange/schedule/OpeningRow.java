@@ -1,6 +1,7 @@
 package org.coursewright.exchange.schedule;
 
 import org.coursewright.exchange.remark.Place;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.OpeningKind;
 

@@ -2,6 +2,10 @@ package org.coursewright.exchange.schedule;
 
 import java.util.List;
 
+import org.coursewright.exchange.table.Cells;
+import org.coursewright.exchange.table.Column;
+import org.coursewright.exchange.table.LengthRange;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.OpeningKind;
 
@@ -16,7 +20,7 @@ final class OpeningSchedule extends Schedule<OpeningRow> {
     }
 
     @Override
-    OpeningRow row(Cells cells) {
+    protected OpeningRow row(Cells cells) {
         OpeningKind kind = kind(cells);
         return new OpeningRow(cells.line(), cells.mark("mark"), cells.mark("wall"), kind,
                 cells.length("offset", LengthRange.ALONG_WALL), cells.length("width", LengthRange.WIDTH),

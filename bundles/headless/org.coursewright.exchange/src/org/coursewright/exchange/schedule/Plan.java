@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 
 import org.coursewright.core.geometry.CentreLine;
 import org.coursewright.core.geometry.WallNetwork;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.Length;
 
 /** How long the walls are between the outer faces of those they meet. */

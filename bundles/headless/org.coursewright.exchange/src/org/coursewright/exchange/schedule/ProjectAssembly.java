@@ -7,6 +7,8 @@ import java.util.Map;
 
 import org.coursewright.exchange.remark.Place;
 import org.coursewright.exchange.remark.Remarks;
+import org.coursewright.exchange.table.Rows;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.BondRule;
 import org.coursewright.model.building.Building;

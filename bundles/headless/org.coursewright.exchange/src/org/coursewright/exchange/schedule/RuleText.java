@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 
 import org.coursewright.core.bond.JointRange;
 import org.coursewright.exchange.remark.Shown;
+import org.coursewright.exchange.table.LengthRange;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.measure.LengthFormatException;

@@ -5,6 +5,7 @@ import java.util.Objects;
 import org.coursewright.core.session.ElementIds;
 import org.coursewright.exchange.remark.Place;
 import org.coursewright.exchange.remark.Remarks;
+import org.coursewright.exchange.table.Rows;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.project.Project;
 

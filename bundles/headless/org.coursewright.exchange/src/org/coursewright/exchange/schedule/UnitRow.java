@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.coursewright.exchange.remark.Place;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.Length;
 
 /**

@@ -4,6 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
+import org.coursewright.exchange.table.Cells;
+import org.coursewright.exchange.table.Column;
+import org.coursewright.exchange.table.LengthRange;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
 
@@ -20,7 +24,7 @@ final class UnitSchedule extends Schedule<UnitRow> {
     }
 
     @Override
-    UnitRow row(Cells cells) {
+    protected UnitRow row(Cells cells) {
         UnitRow row = new UnitRow(cells.line(), cells.mark("mark"), cells.length("length", LengthRange.UNIT_SIDE),
                 cells.length("width", LengthRange.UNIT_SIDE), cells.length("height", LengthRange.UNIT_SIDE),
                 new MassCell(display).read(cells), specialLengths(cells),

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.coursewright.exchange.table.Rows;
+
 /** The units that walls may be of: those of the schedule, then the built-in ones. */
 final class Units {
 

@@ -3,6 +3,7 @@ package org.coursewright.exchange.schedule;
 import java.util.Optional;
 
 import org.coursewright.exchange.remark.Place;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.Bond;
 

@@ -3,6 +3,10 @@ package org.coursewright.exchange.schedule;
 import java.util.List;
 import java.util.Optional;
 
+import org.coursewright.exchange.table.Cells;
+import org.coursewright.exchange.table.Column;
+import org.coursewright.exchange.table.LengthRange;
+import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.Bond;
 
@@ -19,7 +23,7 @@ final class WallSchedule extends Schedule<WallRow> {
     }
 
     @Override
-    WallRow row(Cells cells) {
+    protected WallRow row(Cells cells) {
         WallRow row = new WallRow(cells.line(), cells.mark("mark"), cells.length("from_x", LengthRange.COORDINATE),
                 cells.length("from_y", LengthRange.COORDINATE), cells.length("to_x", LengthRange.COORDINATE),
                 cells.length("to_y", LengthRange.COORDINATE), cells.mark("unit"),

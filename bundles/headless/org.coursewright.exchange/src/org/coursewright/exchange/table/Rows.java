@@ -1,4 +1,4 @@
-package org.coursewright.exchange.schedule;
+package org.coursewright.exchange.table;
 
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  *
  * @param <R> what a row is read as
  */
-final class Rows<R extends Schedule.Row> {
+public final class Rows<R extends Schedule.Row> {
 
     private final boolean readable;
     private final List<R> all;
@@ -36,34 +36,34 @@ final class Rows<R extends Schedule.Row> {
      * @param all every row
      * @param sound those without a bad cell
      */
-    static <R extends Schedule.Row> Rows<R> of(List<R> all, List<R> sound) {
+    public static <R extends Schedule.Row> Rows<R> of(List<R> all, List<R> sound) {
         return new Rows<>(true, all, sound);
     }
 
     /** No table was given. */
-    static <R extends Schedule.Row> Rows<R> none() {
+    public static <R extends Schedule.Row> Rows<R> none() {
         return of(List.of(), List.of());
     }
 
     /** A table was given, but nobody knows what it says. */
-    static <R extends Schedule.Row> Rows<R> unreadable() {
+    public static <R extends Schedule.Row> Rows<R> unreadable() {
         return new Rows<>(false, List.of(), List.of());
     }
 
-    List<R> all() {
+    public List<R> all() {
         return all;
     }
 
-    List<R> sound() {
+    public List<R> sound() {
         return sound;
     }
 
-    Optional<R> find(String mark) {
+    public Optional<R> find(String mark) {
         return Optional.ofNullable(soundByKey.get(Schedule.key(mark)));
     }
 
     /** @return whether a row names the mark, sound or not, or might, because the table could not be read */
-    boolean mayName(String mark) {
+    public boolean mayName(String mark) {
         return !readable || keys.contains(Schedule.key(mark));
     }
 }

@@ -1,4 +1,4 @@
-package org.coursewright.exchange.schedule;
+package org.coursewright.exchange.table;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,10 +22,10 @@ import org.coursewright.measure.LengthFormat;
  *
  * @param <R> what a row is read as
  */
-abstract class Schedule<R extends Schedule.Row> {
+public abstract class Schedule<R extends Schedule.Row> {
 
     /** What every row has. */
-    interface Row {
+    public interface Row {
         /** @return mark, unique among the rows of a schedule, capital letters apart */
         String mark();
 
@@ -35,12 +35,12 @@ abstract class Schedule<R extends Schedule.Row> {
 
     private final List<Column> columns;
 
-    Schedule(List<Column> columns) {
+    protected Schedule(List<Column> columns) {
         this.columns = columns;
     }
 
     /** Reads one row; notes what is wrong with it. */
-    abstract R row(Cells cells);
+    protected abstract R row(Cells cells);
 
     /**
      * Reads a table and notes everything that is wrong with it.
@@ -50,7 +50,7 @@ abstract class Schedule<R extends Schedule.Row> {
      * @param remarks where problems are noted
      * @return its rows; those with a bad cell are not sound
      */
-    final Rows<R> read(Path path, LengthFormat format, Remarks remarks) {
+    public final Rows<R> read(Path path, LengthFormat format, Remarks remarks) {
         try {
             int before = remarks.errorCount();
             CsvTable table = new CsvReader().read(path);
@@ -93,7 +93,7 @@ abstract class Schedule<R extends Schedule.Row> {
     }
 
     /** @return what two marks must differ in */
-    static String key(String mark) {
+    public static String key(String mark) {
         return mark.toLowerCase(Locale.ROOT);
     }
 }

@@ -1,4 +1,4 @@
-package org.coursewright.exchange.schedule;
+package org.coursewright.exchange.table;
 
 import java.util.Arrays;
 import java.util.Locale;
@@ -18,7 +18,7 @@ import org.coursewright.measure.LengthFormatException;
  * The cells of one row, read as what they should be. A cell that is something else is noted and read as a stand-in;
  * {@link #areSound()} tells whether the row may be used.
  */
-final class Cells {
+public final class Cells {
 
     private static final int LONGEST_MARK = 60;
 
@@ -39,22 +39,22 @@ final class Cells {
     }
 
     /** @return whether no cell of the row was found wrong so far */
-    boolean areSound() {
+    public boolean areSound() {
         return remarks.errorCount() == errorsBefore;
     }
 
     /** @return the line of this row */
-    Place line() {
+    public Place line() {
         return line;
     }
 
     /** @return the cell as written */
-    String text(String column) {
+    public String text(String column) {
         return row.cell(columns.indexOf(column));
     }
 
     /** @return a mark: not empty, one line, not too long */
-    String mark(String column) {
+    public String mark(String column) {
         String mark = text(column);
         if (mark.isEmpty()) {
             wrong(column, "The cell is empty. Enter a mark.");
@@ -66,7 +66,7 @@ final class Cells {
     }
 
     /** @return a length that must be there, within the range */
-    Length length(String column, LengthRange range) {
+    public Length length(String column, LengthRange range) {
         if (text(column).isEmpty() && columns.has(column)) {
             wrong(column, "The cell is empty. Enter a length such as %s.".formatted(example()));
         }
@@ -74,13 +74,13 @@ final class Cells {
     }
 
     /** @return a length within the range, or empty if the cell is */
-    Optional<Length> optionalLength(String column, LengthRange range) {
+    public Optional<Length> optionalLength(String column, LengthRange range) {
         String text = text(column);
         return text.isEmpty() ? Optional.empty() : Optional.of(parsed(column, text, range));
     }
 
     /** Reads a part of a cell as a length within the range. */
-    Length parsed(String column, String text, LengthRange range) {
+    public Length parsed(String column, String text, LengthRange range) {
         try {
             Length length = format.parse(text);
             if (!range.contains(length)) {
@@ -94,7 +94,7 @@ final class Cells {
     }
 
     /** @return the value whose word the cell holds, or empty if the cell is */
-    <E extends Enum<E>> Optional<E> word(String column, E[] values, Function<E, String> word) {
+    public <E extends Enum<E>> Optional<E> word(String column, E[] values, Function<E, String> word) {
         String text = text(column).toLowerCase(Locale.ROOT);
         Optional<E> found = Arrays.stream(values).filter(value -> word.apply(value).equals(text)).findFirst();
         if (found.isEmpty() && !text.isEmpty()) {
@@ -105,12 +105,12 @@ final class Cells {
     }
 
     /** Notes that a cell is wrong. */
-    void wrong(String column, String message) {
+    public void wrong(String column, String message) {
         remarks.error(line.inColumn(column), message);
     }
 
     /** Notes that something about a cell should be known. */
-    void doubtful(String column, String message) {
+    public void doubtful(String column, String message) {
         remarks.warning(line.inColumn(column), message);
     }
 

@@ -1,4 +1,4 @@
-package org.coursewright.exchange.schedule;
+package org.coursewright.exchange.table;
 
 /**
  * A column of a schedule.
@@ -6,13 +6,13 @@ package org.coursewright.exchange.schedule;
  * @param name as in the header, in small letters
  * @param mandatory whether a table without it is refused
  */
-record Column(String name, boolean mandatory) {
+public record Column(String name, boolean mandatory) {
 
-    static Column mandatory(String name) {
+    public static Column mandatory(String name) {
         return new Column(name, true);
     }
 
-    static Column optional(String name) {
+    public static Column optional(String name) {
         return new Column(name, false);
     }
 }

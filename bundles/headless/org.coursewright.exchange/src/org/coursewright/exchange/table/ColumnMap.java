@@ -1,4 +1,4 @@
-package org.coursewright.exchange.schedule;
+package org.coursewright.exchange.table;
 
 import java.util.HashMap;
 import java.util.List;
@@ -13,7 +13,7 @@ import org.coursewright.exchange.remark.Remarks;
 import org.coursewright.exchange.remark.Shown;
 
 /** Where the columns of a schedule stand in a table; their order is free, capital letters do not matter. */
-final class ColumnMap {
+public final class ColumnMap {
 
     private final Map<String, Integer> indexes = new HashMap<>();
 
@@ -21,7 +21,7 @@ final class ColumnMap {
     }
 
     /** Reads the header; notes columns that are missing, named twice (errors) or unknown (warning). */
-    static ColumnMap of(CsvTable table, List<Column> columns, Remarks remarks) {
+    public static ColumnMap of(CsvTable table, List<Column> columns, Remarks remarks) {
         Place header = Place.of(table.file()).atLine(table.header().line());
         ColumnMap map = new ColumnMap();
         List<String> known = columns.stream().map(Column::name).toList();
@@ -39,12 +39,12 @@ final class ColumnMap {
     }
 
     /** @return whether the table has the column */
-    boolean has(String column) {
+    public boolean has(String column) {
         return indexes.containsKey(column);
     }
 
     /** @return index of a column that the table has, otherwise one past any row's end */
-    int indexOf(String column) {
+    public int indexOf(String column) {
         return indexes.getOrDefault(column, Integer.MAX_VALUE);
     }
 
