@@ -38,7 +38,8 @@ class CommandLineEntryTest {
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err())
-                .startsWith("Name a command: new, check, describe, lay, sheets, takeoff, help.\nHow to use it: ");
+                .startsWith(
+                        "Name a command: new, check, describe, lay, sheets, takeoff, price, rates, mixes, help.\nHow to use it: ");
     }
 
     @Test

@@ -22,7 +22,8 @@ class DemoTest {
     void projectIsWhatItsSchedulesGive() throws Exception {
         Path made = folder.resolve("clinic.coursewright");
         CommandRun run = CommandRun.of("new", made, "--walls", DEMO.resolve("walls.csv"), "--openings",
-                DEMO.resolve("openings.csv"), "--units", DEMO.resolve("units.csv"), "--name", "Clinic in high desert");
+                DEMO.resolve("openings.csv"), "--units", DEMO.resolve("units.csv"), "--estimate",
+                DEMO.resolve("estimate"), "--name", "Clinic in high desert");
         assertThat(run.err()).isEmpty();
         assertThat(run.status()).isZero();
         assertThat(Files.readString(made)).isEqualTo(Files.readString(DEMO.resolve("clinic.coursewright")));

@@ -31,12 +31,6 @@ final class Figures {
         return shown.toPlainString() + " " + unit(quantity);
     }
 
-    /** @return as many decimals as there are */
-    static String exact(Quantity quantity) {
-        String unit = quantity.unit().filter(each -> each == UnitCode.ONE).isPresent() ? "" : " " + unit(quantity);
-        return quantity.value().stripTrailingZeros().toPlainString() + unit;
-    }
-
     static String unit(Quantity quantity) {
         return quantity.unit().map(UnitCode::symbol).orElse(quantity.unitCode());
     }

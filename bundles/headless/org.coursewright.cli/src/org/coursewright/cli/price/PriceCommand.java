@@ -11,13 +11,16 @@ import org.coursewright.cli.FindingText;
 import org.coursewright.cli.FormatOption;
 import org.coursewright.cli.ProjectArgument;
 import org.coursewright.core.check.ProjectResults;
+import org.coursewright.core.cost.MakeOrCutLine;
 import org.coursewright.core.cost.PriceComparison;
 import org.coursewright.core.cost.PriceOutcome;
 import org.coursewright.core.cost.PriceResults;
 import org.coursewright.core.derive.DerivationGraph;
+import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.core.session.ProjectFileException;
+import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.project.Project;
 
 import picocli.CommandLine;
@@ -55,9 +58,13 @@ final class PriceCommand implements Command {
         refuseContradictions();
         Project loaded = project.load();
         refuseUnknownScenario(loaded);
-        List<PriceOutcome> prices = prices(loaded);
+        Priced priced = price(loaded);
+        List<PriceOutcome> prices = priced.prices();
         String name = Optional.ofNullable(loaded.getName()).orElse("");
-        console.result(format.isJson() ? PriceJson.of(name, prices) : text(name, prices));
+        console.result(format.isJson()
+                ? PriceJson.of(name, prices, priced.specials())
+                : text(name, priced,
+                        ProjectFormat.of(loaded)));
         return prices.stream().anyMatch(price -> FindingText.count(price.findings(), Severity.ERROR) > 0)
                 ? ExitStatus.FINDINGS
                 : ExitStatus.DONE;
@@ -83,30 +90,41 @@ final class PriceCommand implements Command {
         }
     }
 
-    private List<PriceOutcome> prices(Project loaded) throws BadInputException {
+    /**
+     * What was asked for.
+     *
+     * @param prices one, or all side by side
+     * @param specials whether to have them or to cut, for the building as planned only
+     */
+    private record Priced(List<PriceOutcome> prices, List<MakeOrCutLine> specials) {
+    }
+
+    private Priced price(Project loaded) throws BadInputException {
         DerivationGraph results = new DerivationGraph(loaded);
         try {
             refuseInvalid(results.get(ProjectResults.CHECK).findings());
             if (compare) {
-                return results.get(PriceResults.COMPARISON).prices();
+                return new Priced(results.get(PriceResults.COMPARISON).prices(), List.of());
             }
             if (scenario == null) {
-                return List.of(results.get(PriceResults.PRICE));
+                return new Priced(List.of(results.get(PriceResults.PRICE)), results.get(PriceResults.MAKE_OR_CUT)
+                        .lines());
             }
             PriceComparison both = results.get(PriceResults.comparison(scenario));
-            return List.of(both.prices().get(1));
+            return new Priced(List.of(both.prices().get(1)), List.of());
         } finally {
             results.close();
         }
     }
 
-    private String text(String name, List<PriceOutcome> prices) throws BadInputException {
+    private String text(String name, Priced priced, LengthFormat lengths) throws BadInputException {
         if (compare) {
-            return new ComparisonTable(name, new PriceComparison(prices)).text();
+            return new ComparisonTable(name, new PriceComparison(priced.prices())).text();
         }
+        PriceOutcome price = priced.prices().get(0);
         return line == null
-                ? new PriceTable(name, prices.get(0)).text()
-                : new ShownPrice(prices.get(0), line).text();
+                ? new PriceTable(name, price, new SpecialsTable(priced.specials(), lengths)).text()
+                : new ShownPrice(price, line, lengths).text();
     }
 
     /** Part of a building must not be taken for the whole. */

@@ -11,6 +11,6 @@ public final class PriceCommands implements CommandContribution {
 
     @Override
     public List<Command> commands(Console console) {
-        return List.of(new PriceCommand(console));
+        return List.of(new PriceCommand(console), new RatesCommand(console), new MixesCommand(console));
     }
 }

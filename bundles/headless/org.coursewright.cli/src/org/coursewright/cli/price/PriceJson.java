@@ -8,6 +8,7 @@ import org.coursewright.cli.FindingText;
 import org.coursewright.cli.JsonText;
 import org.coursewright.core.cost.CostSums;
 import org.coursewright.core.cost.GroupSum;
+import org.coursewright.core.cost.MakeOrCutLine;
 import org.coursewright.core.cost.PriceComparison;
 import org.coursewright.core.cost.PriceLine;
 import org.coursewright.core.cost.PriceOutcome;
@@ -27,11 +28,11 @@ final class PriceJson {
         this.json = json;
     }
 
-    static String of(String project, List<PriceOutcome> prices) {
-        return JsonText.document(SCHEMA, json -> new PriceJson(json).write(project, prices));
+    static String of(String project, List<PriceOutcome> prices, List<MakeOrCutLine> specials) {
+        return JsonText.document(SCHEMA, json -> new PriceJson(json).write(project, prices, specials));
     }
 
-    private void write(String project, List<PriceOutcome> prices) {
+    private void write(String project, List<PriceOutcome> prices, List<MakeOrCutLine> specials) {
         json.member("project", project);
         json.member("estimate", true);
         json.member("currency", prices.get(0).currency().getCurrencyCode());
@@ -41,6 +42,21 @@ final class PriceJson {
             json.member("difference", differences.get(prices.indexOf(price)).amount());
             FindingText.write(price.findings(), json);
         }));
+        json.array("makeOrCut", specials, line -> json.object(() -> write(line)));
+    }
+
+    private void write(MakeOrCutLine line) {
+        json.member("unit", line.unit());
+        json.member("bond", line.bond());
+        json.member("length", line.length());
+        json.member("stocked", line.stocked());
+        json.member("pieces", line.pieces());
+        json.member("unitsSaved", line.unitsSaved());
+        json.member("cutting", line.cutting().amount());
+        json.member("making", line.making().amount());
+        line.breakEven().ifPresent(pieces -> json.member("breakEven", pieces));
+        json.member("makingPays", line.makingPays());
+        json.member("note", line.note());
     }
 
     private void write(PriceOutcome price) {

@@ -22,10 +22,12 @@ final class PriceTable {
 
     private final String project;
     private final PriceOutcome price;
+    private final SpecialsTable specials;
 
-    PriceTable(String project, PriceOutcome price) {
+    PriceTable(String project, PriceOutcome price, SpecialsTable specials) {
         this.project = project;
         this.price = price;
+        this.specials = specials;
     }
 
     String text() {
@@ -40,6 +42,7 @@ final class PriceTable {
         price.range().ifPresent(range -> text.addAll(range(range)));
         text.add("");
         text.addAll(lines());
+        text.addAll(specials.text());
         text.add("");
         text.add("This is an estimate. It assumes:");
         price.assumptions().forEach(sentence -> text.add("- " + sentence));
@@ -105,7 +108,7 @@ final class PriceTable {
     }
 
     private static void add(PriceLine line, TextTable table) {
-        String title = "%3d %s, %s".formatted(line.number(), line.resource().resource(), line.resource().work()
+        String title = "%3d %s, %s".formatted(line.number(), line.resource().amount().item(), line.resource().work()
                 .words());
         if (line.priced().isPresent()) {
             PriceLine.Priced priced = line.priced().get();

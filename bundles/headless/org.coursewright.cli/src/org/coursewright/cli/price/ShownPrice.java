@@ -3,11 +3,13 @@ package org.coursewright.cli.price;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.coursewright.cli.Amount;
 import org.coursewright.cli.BadInputException;
 import org.coursewright.core.cost.CostSums;
 import org.coursewright.core.cost.PriceLine;
 import org.coursewright.core.cost.PriceOutcome;
 import org.coursewright.core.takeoff.TakeoffLine;
+import org.coursewright.measure.LengthFormat;
 
 /** How one line of a price came about, from its elements to its total. */
 final class ShownPrice {
@@ -15,9 +17,12 @@ final class ShownPrice {
     private final PriceOutcome price;
     private final String wanted;
 
-    ShownPrice(PriceOutcome price, String wanted) {
+    private final Amount amounts;
+
+    ShownPrice(PriceOutcome price, String wanted, LengthFormat lengths) {
         this.price = price;
         this.wanted = wanted.strip();
+        this.amounts = new Amount(lengths);
     }
 
     String text() throws BadInputException {
@@ -26,27 +31,29 @@ final class ShownPrice {
                         .formatted(wanted, price.lines().size())));
         List<String> text = new ArrayList<>();
         TakeoffLine amount = line.resource().amount();
-        text.add("%d %s, %s: %s".formatted(line.number(), line.resource().resource(), line.resource().work().words(),
-                Figures.exact(amount.quantity())));
+        text.add("%d %s, %s: %s".formatted(line.number(), line.resource().amount().item(),
+                line.resource().work().words(),
+                amounts.exact(amount.quantity())));
         text.add("element  %s, trade %s".formatted(line.element(), line.trade()));
         text.add("formula  %s = %s".formatted(amount.formula(), amount.expression()));
         text.add("source   " + amount.source());
-        amount.inputs().forEach(input -> text.add("input    %s = %s".formatted(input.symbol(), Figures.exact(input
-                .value()))));
+        amount.inputs()
+                .forEach(input -> text.add("input    %s = %s".formatted(amounts.inProject(input.symbol()), amounts
+                        .exact(input.value()))));
         text.add("from     " + String.join(", ", amount.elements()));
         line.priced().ifPresent(priced -> text.addAll(priced(priced)));
         line.problem().ifPresent(problem -> text.add("no price " + problem));
         return String.join("\n", text);
     }
 
-    private static List<String> priced(PriceLine.Priced priced) {
+    private List<String> priced(PriceLine.Priced priced) {
         CostSums cost = priced.cost();
         return List.of("rate     %s for one %s of %s%s%s".formatted(priced.rate(), Figures.unit(priced.quantity()),
                 priced.kind(), priced.asOf().map(date -> ", " + date).orElse(""),
                 priced.source().isEmpty()
                         ? ""
                         : ", " + priced.source()),
-                "direct   %s × %s = %s".formatted(Figures.exact(priced.quantity()), priced.rate(), cost.direct()),
+                "direct   %s × %s = %s".formatted(amounts.exact(priced.quantity()), priced.rate(), cost.direct()),
                 "tax      %s".formatted(cost.tax()), "overhead %s".formatted(cost.overhead()),
                 "conting. %s".formatted(cost.contingency()), "total    %s".formatted(cost.total()));
     }

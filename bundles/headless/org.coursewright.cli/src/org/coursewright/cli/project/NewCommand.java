@@ -43,6 +43,9 @@ final class NewCommand implements Command {
     @Option(names = "--units", paramLabel = "FILE", description = "Schedule of masonry units (CSV); without it walls are of built-in sizes.")
     private Path units;
 
+    @Option(names = "--estimate", paramLabel = "FOLDER", description = "Folder of tables that an estimate rests on: materials, mixes, crews, plant, settings, work, rates, beams, finishes, scenarios (CSV).")
+    private Path estimate;
+
     @Option(names = "--display", paramLabel = "in|mm", defaultValue = "in", converter = DisplayUnitConverter.class, //
             description = "What a bare number means and how lengths are shown (default: ${DEFAULT-VALUE}).")
     private LengthFormat display;
@@ -68,7 +71,7 @@ final class NewCommand implements Command {
         ProjectTarget target = ProjectTarget.of(project, force);
         ImportSettings settings = new ImportSettings(target.nameOr(Optional.ofNullable(name)), display, rule());
         ImportOutcome outcome = new ScheduleImport(settings)
-                .read(new ScheduleFiles(walls, openings, Optional.ofNullable(units)));
+                .read(new ScheduleFiles(walls, openings, Optional.ofNullable(units), Optional.ofNullable(estimate)));
         console.messages(outcome.warnings().stream().map(warning -> "warning: " + warning).toList());
         if (outcome instanceof ImportOutcome.Imported imported) {
             ProjectSession.replace(imported.project(), target.file());

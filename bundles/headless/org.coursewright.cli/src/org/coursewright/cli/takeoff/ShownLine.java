@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.coursewright.cli.Amount;
 import org.coursewright.cli.BadInputException;
 import org.coursewright.core.takeoff.CourseMortar;
 import org.coursewright.core.takeoff.TakeoffLine;
@@ -15,8 +16,11 @@ final class ShownLine {
     private final TakeoffOutcome outcome;
     private final String wanted;
 
-    ShownLine(TakeoffOutcome outcome, String wanted) {
+    private final Amount amounts;
+
+    ShownLine(TakeoffOutcome outcome, String wanted, Amount amounts) {
         this.outcome = outcome;
+        this.amounts = amounts;
         this.wanted = wanted.strip();
     }
 
@@ -24,7 +28,7 @@ final class ShownLine {
         List<TakeoffLine> lines = wanted.contains("/") ? ofCourse() : List.of(numbered());
         return lines.isEmpty()
                 ? wanted + " has no mortar."
-                : lines.stream().map(ShownLine::shown).collect(Collectors.joining("\n\n"));
+                : lines.stream().map(this::shown).collect(Collectors.joining("\n\n"));
     }
 
     private TakeoffLine numbered() throws BadInputException {
@@ -52,14 +56,16 @@ final class ShownLine {
                         outcome.walls().isEmpty() ? "W1" : outcome.walls().get(0).mark()));
     }
 
-    private static String shown(TakeoffLine line) {
+    private String shown(TakeoffLine line) {
         List<String> text = new ArrayList<>();
-        text.add("%s, %s: %s%s".formatted(line.item(), LineTitle.of(line.formula()), Amount.exact(line.quantity()),
-                line.inFeet().map(feet -> " = " + Amount.exact(feet)).orElse("")));
+        text.add("%s, %s: %s%s".formatted(amounts.inProject(line.item()), LineTitle.of(line.formula()),
+                amounts.exact(line.quantity()),
+                line.inFeet().map(feet -> " = " + amounts.exact(feet)).orElse("")));
         text.add("formula  %s = %s".formatted(line.formula(), line.expression()));
         text.add("source   " + line.source());
-        line.inputs().forEach(input -> text.add("input    %s = %s".formatted(input.symbol(), Amount.exact(input
-                .value()))));
+        line.inputs().forEach(
+                input -> text.add("input    %s = %s".formatted(amounts.inProject(input.symbol()), amounts.exact(input
+                        .value()))));
         text.add("from     " + String.join(", ", line.elements()));
         return String.join("\n", text);
     }

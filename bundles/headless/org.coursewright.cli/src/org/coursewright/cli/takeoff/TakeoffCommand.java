@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import org.coursewright.cli.Amount;
 import org.coursewright.cli.BadInputException;
 import org.coursewright.cli.Command;
 import org.coursewright.cli.Console;
@@ -13,7 +14,10 @@ import org.coursewright.cli.FormatOption;
 import org.coursewright.cli.ProjectArgument;
 import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.core.check.ProjectResults;
+import org.coursewright.core.cost.PriceResults;
+import org.coursewright.core.cost.ResourceLine;
 import org.coursewright.core.derive.DerivationGraph;
+import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.core.session.ProjectFileException;
@@ -40,6 +44,9 @@ final class TakeoffCommand implements Command {
     @Option(names = "--wall", paramLabel = "MARK", description = "Take off this wall only, as if it alone were built.")
     private String wall;
 
+    @Option(names = "--resources", description = "List materials, hours of crews and machines, and all else that it takes too.")
+    private boolean resources;
+
     @Option(names = "--show-me", paramLabel = "LINE", //
             description = "Show how a line came about: its number, or a wall and course such as W1/3 for mortar.")
     private String line;
@@ -57,28 +64,43 @@ final class TakeoffCommand implements Command {
             throw new BadInputException("--show-me writes text; JSON tells how every line came about. Leave one out.");
         }
         Project loaded = project.load();
-        TakeoffOutcome outcome = takeOff(loaded);
+        Taken taken = takeOff(loaded);
+        TakeoffOutcome outcome = taken.outcome();
         String name = Optional.ofNullable(loaded.getName()).orElse("");
-        console.result(format.isJson() ? TakeoffJson.of(name, outcome) : text(name, outcome));
+        console.result(format.isJson()
+                ? TakeoffJson.of(name, outcome, taken.resources())
+                : text(name, taken,
+                        new Amount(ProjectFormat.of(loaded))));
         return FindingText.count(outcome.findings(), Severity.ERROR) > 0 ? ExitStatus.FINDINGS : ExitStatus.DONE;
     }
 
-    private TakeoffOutcome takeOff(Project loaded) throws BadInputException {
+    /**
+     * What was asked for.
+     *
+     * @param outcome the take-off
+     * @param resources of the whole building; none of a single wall
+     */
+    private record Taken(TakeoffOutcome outcome, List<ResourceLine> resources) {
+    }
+
+    private Taken takeOff(Project loaded) throws BadInputException {
         DerivationGraph results = new DerivationGraph(loaded);
         try {
             refuseInvalid(results.get(ProjectResults.CHECK).findings());
             if (wall == null) {
-                return results.get(TakeoffResults.TAKEOFF);
+                return new Taken(results.get(TakeoffResults.TAKEOFF), results.get(PriceResults.RESOURCES).lines());
             }
             LayoutOutcome layout = results.get(ProjectResults.LAYOUT);
-            return ProjectTakeoff.ofWall(loaded, layout, markIn(layout), Progress.NONE);
+            return new Taken(ProjectTakeoff.ofWall(loaded, layout, markIn(layout), Progress.NONE), List.of());
         } finally {
             results.close();
         }
     }
 
-    private String text(String name, TakeoffOutcome outcome) throws BadInputException {
-        return line == null ? new TakeoffTable(name, outcome).text() : new ShownLine(outcome, line).text();
+    private String text(String name, Taken taken, Amount amounts) throws BadInputException {
+        return line == null
+                ? new TakeoffTable(name, taken.outcome(), resources ? taken.resources() : List.of(), amounts).text()
+                : new ShownLine(taken.outcome(), line, amounts).text();
     }
 
     private String markIn(LayoutOutcome layout) throws BadInputException {

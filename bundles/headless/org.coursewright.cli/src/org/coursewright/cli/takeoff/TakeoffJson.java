@@ -1,8 +1,12 @@
 package org.coursewright.cli.takeoff;
 
+import java.util.List;
+import java.util.Locale;
+
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.JsonText;
 import org.coursewright.core.bond.UnitCount;
+import org.coursewright.core.cost.ResourceLine;
 import org.coursewright.core.takeoff.CourseMortar;
 import org.coursewright.core.takeoff.TakeoffLine;
 import org.coursewright.core.takeoff.TakeoffOutcome;
@@ -22,22 +26,34 @@ final class TakeoffJson {
         this.json = json;
     }
 
-    static String of(String project, TakeoffOutcome outcome) {
-        return JsonText.document(SCHEMA, json -> new TakeoffJson(json).write(project, outcome));
+    static String of(String project, TakeoffOutcome outcome, List<ResourceLine> resources) {
+        return JsonText.document(SCHEMA, json -> new TakeoffJson(json).write(project, outcome, resources));
     }
 
-    private void write(String project, TakeoffOutcome outcome) {
+    private void write(String project, TakeoffOutcome outcome, List<ResourceLine> resources) {
         json.member("project", project);
         json.member("estimate", true);
         json.texts("assumptions", outcome.assumptions());
         json.array("lines", outcome.lines(), each -> json.object(() -> writeNumbered(each)));
+        json.array("resources", resources, each -> json.object(() -> write(each)));
         json.array("units", outcome.units(), units -> json.object(() -> write(units)));
         json.array("walls", outcome.walls(), wall -> json.object(() -> write(wall)));
         FindingText.write(outcome.findings(), json);
     }
 
+    private void write(ResourceLine each) {
+        json.member("resource", each.resource());
+        json.member("work", each.work().name().toLowerCase(Locale.ROOT));
+        json.member("element", each.element());
+        write(each.amount());
+    }
+
     private void writeNumbered(TakeoffLine each) {
         json.member("line", ++line);
+        write(each);
+    }
+
+    private void write(TakeoffLine each) {
         json.member("item", each.item());
         write(each.quantity());
         each.inFeet().ifPresent(feet -> json.object("feet", () -> write(feet)));

@@ -3,8 +3,10 @@ package org.coursewright.cli.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.coursewright.cli.Amount;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.TextTable;
+import org.coursewright.core.cost.ResourceLine;
 import org.coursewright.core.takeoff.TakeoffLine;
 import org.coursewright.core.takeoff.TakeoffOutcome;
 import org.coursewright.core.takeoff.UnitsTaken;
@@ -19,9 +21,15 @@ final class TakeoffTable {
     private final String project;
     private final TakeoffOutcome outcome;
 
-    TakeoffTable(String project, TakeoffOutcome outcome) {
+    private final List<ResourceLine> resources;
+    private final Amount amounts;
+
+    /** @param resources to be listed too, or none */
+    TakeoffTable(String project, TakeoffOutcome outcome, List<ResourceLine> resources, Amount amounts) {
         this.project = project;
         this.outcome = outcome;
+        this.resources = resources;
+        this.amounts = amounts;
     }
 
     String text() {
@@ -29,6 +37,10 @@ final class TakeoffTable {
         text.add("Estimate for %s, walls: %d".formatted(project, outcome.walls().size()));
         text.addAll(table().lines());
         text.add("");
+        if (!resources.isEmpty()) {
+            text.addAll(resources().lines());
+            text.add("");
+        }
         outcome.units().forEach(units -> text.add(pieces(units)));
         text.add("This is an estimate. It assumes:");
         outcome.assumptions().forEach(sentence -> text.add("- " + sentence));
@@ -42,9 +54,17 @@ final class TakeoffTable {
         table.row("line", "quantity", "");
         for (int i = 0; i < outcome.lines().size(); i++) {
             TakeoffLine line = outcome.lines().get(i);
-            table.row("%2d %s, %s".formatted(i + 1, line.item(), LineTitle.of(line.formula())),
-                    Amount.rounded(line.quantity()), line.inFeet().map(Amount::rounded).orElse(""));
+            table.row("%2d %s, %s".formatted(i + 1, amounts.inProject(line.item()), LineTitle.of(line.formula())),
+                    amounts.rounded(line.quantity()), line.inFeet().map(amounts::rounded).orElse(""));
         }
+        return table;
+    }
+
+    private TextTable resources() {
+        TextTable table = new TextTable();
+        table.row("resource", "element", "quantity");
+        resources.forEach(line -> table.row(line.amount().item() + ", " + line.work().words(), line.element(), amounts
+                .rounded(line.amount().quantity())));
         return table;
     }
 

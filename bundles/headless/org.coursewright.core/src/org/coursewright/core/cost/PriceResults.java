@@ -32,6 +32,16 @@ public final class PriceResults {
     /** The building as planned beside every scenario, each laid by the bond engine. */
     public static final Derived<PriceComparison> COMPARISON = comparison(Optional.empty());
 
+    /** Whether to have specials or to cut them; not part of {@link #PRICE}, since it nests every length anew. */
+    public static final Derived<MakeOrCutReport> MAKE_OR_CUT = Derived.of("make or cut", MakeOrCutReport.class, List.of(
+            BRIEF, TakeoffResults.MEASUREMENT),
+            (inputs, progress) -> MakeOrCutReport.of(inputs.of(
+                    TakeoffResults.MEASUREMENT), inputs.of(BRIEF), progress));
+
+    /** What single pieces cost, without anything being laid. */
+    public static final ModelRead<PieceCostBook> PIECE_COSTS = new ModelRead<>("costs of pieces", PieceCostBook.class,
+            PieceCostBook::of);
+
     private PriceResults() {
     }
 

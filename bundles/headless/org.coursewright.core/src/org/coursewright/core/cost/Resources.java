@@ -35,10 +35,15 @@ final class Resources {
     record Hauled(String element, String resource, Fraction mass) {
     }
 
-    /** Adds an amount of a resource; nothing is left out, but no line says nothing. */
+    /** Adds an amount of a resource that is called as rates call it. */
     void add(String resource, String element, Work of, Fraction amount, UnitCode unit, Trace trace) {
+        add(resource, resource, element, of, amount, unit, trace);
+    }
+
+    /** Adds an amount of a resource that people call by another title; nothing is left out, but no line says nothing. */
+    void add(String resource, String title, String element, Work of, Fraction amount, UnitCode unit, Trace trace) {
         if (amount.signum() != 0) {
-            lines.add(new ResourceLine(resource, element, of, line(resource, amount, unit, trace)));
+            lines.add(new ResourceLine(resource, element, of, line(title, amount, unit, trace)));
         }
     }
 
@@ -81,8 +86,8 @@ final class Resources {
         return findings;
     }
 
-    private static TakeoffLine line(String resource, Fraction amount, UnitCode unit, Trace trace) {
-        return new TakeoffLine(resource, Quantity.of(amount.toDecimal(), unit), trace.formula().id(), trace.formula()
+    private static TakeoffLine line(String title, Fraction amount, UnitCode unit, Trace trace) {
+        return new TakeoffLine(title, Quantity.of(amount.toDecimal(), unit), trace.formula().id(), trace.formula()
                 .expression(), trace.formula().source(),
                 trace.inputs().stream().map(Resources::input).toList(), trace.elements());
     }

@@ -88,7 +88,8 @@ final class UnitResources {
         String type = order.unit().type();
         Optional<UnitSupply> supply = Optional.ofNullable(brief.units().get(type));
         if (supply.filter(UnitSupply::made).isEmpty()) {
-            resources.add(resource, element, Work.UNITS, Fraction.of(count), UnitCode.PIECE, trace);
+            resources.add(resource, title(type, length, order), element, Work.UNITS, Fraction.of(count), UnitCode.PIECE,
+                    trace);
             supply.flatMap(UnitSupply::mass).ifPresent(mass -> resources.haul(element, resource, mass.times(count)
                     .times(Fraction.of(length.units(), order.face().units()))));
             return;
@@ -101,6 +102,10 @@ final class UnitResources {
         }
         mix.ifPresent(each -> new PressUse(each, block(order, length), resources).add(element, count, trace.elements(),
                 resource));
+    }
+
+    private String title(String type, Length length, UnitOrder order) {
+        return length.equals(order.face()) ? type : type + " " + measurement.brief().format().format(length);
     }
 
     /** Along the wall a special is as long as it says; its other two sides are those of the unit. */

@@ -3,6 +3,7 @@ package org.coursewright.exchange.schedule;
 import java.util.Objects;
 
 import org.coursewright.core.session.ElementIds;
+import org.coursewright.exchange.estimate.EstimateFolder;
 import org.coursewright.exchange.remark.Place;
 import org.coursewright.exchange.remark.Remarks;
 import org.coursewright.exchange.table.Rows;
@@ -63,6 +64,8 @@ public final class ScheduleImport {
             }
             ProjectAssembly assembly = new ProjectAssembly(settings, units, new Plan(walls.sound(), units), remarks);
             Project project = assembly.project(walls, openings.sound());
+            files.estimate().ifPresent(folder -> new EstimateFolder(folder, settings.format()).readInto(project,
+                    remarks));
             ElementIds.seed(project);
             new ModelChecks(assembly.rows(), Place.of(files.walls().toString()), remarks).noteInvalid(project);
             return remarks.hasErrors() ? refused() : new ImportOutcome.Imported(project, remarks.warnings());

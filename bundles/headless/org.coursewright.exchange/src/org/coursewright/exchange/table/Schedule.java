@@ -42,6 +42,11 @@ public abstract class Schedule<R extends Schedule.Row> {
     /** Reads one row; notes what is wrong with it. */
     protected abstract R row(Cells cells);
 
+    /** @return the column that holds what tells rows apart */
+    protected String markColumn() {
+        return "mark";
+    }
+
     /**
      * Reads a table and notes everything that is wrong with it.
      *
@@ -85,9 +90,9 @@ public abstract class Schedule<R extends Schedule.Row> {
         return Rows.of(all, sound);
     }
 
-    private static void noteDuplicate(Cells cells, Map<String, Integer> lines, int line, String mark) {
+    private void noteDuplicate(Cells cells, Map<String, Integer> lines, int line, String mark) {
         Integer first = mark.isEmpty() ? null : lines.putIfAbsent(key(mark), line);
-        Optional.ofNullable(first).ifPresent(earlier -> cells.wrong("mark",
+        Optional.ofNullable(first).ifPresent(earlier -> cells.wrong(markColumn(),
                 "%s is already the mark of line %d. Give one of them another mark.".formatted(Shown.quoted(mark),
                         earlier)));
     }
