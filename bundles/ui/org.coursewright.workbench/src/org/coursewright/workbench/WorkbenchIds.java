@@ -24,6 +24,15 @@ public final class WorkbenchIds {
     /** The parameter of {@link #OPEN_PROJECT} with the path of the file; without it the command asks for a file. */
     public static final String OPEN_PROJECT_FILE = OPEN_PROJECT + ".file";
 
+    /** The type of the markers for findings: problem markers, which are not kept when the workbench is closed. */
+    public static final String FINDING_MARKER = BUNDLE + ".finding";
+
+    /** Their attribute with the stable name of the kind of finding, such as {@code opening.beyond-wall}. */
+    public static final String FINDING_CODE = "code";
+
+    /** Their attribute with the id of the element in the project file; absent if they are about no single element. */
+    public static final String FINDING_ELEMENT = "element";
+
     /** The view of what the active editor shows. */
     public static final String OUTLINE = BUNDLE + ".outline";
 

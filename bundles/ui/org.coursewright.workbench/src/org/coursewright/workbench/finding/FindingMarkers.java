@@ -12,8 +12,8 @@ import org.coursewright.core.session.ProjectSession;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
 import org.coursewright.workbench.WorkbenchIds;
-import org.coursewright.workbench.internal.finding.MarkedProject;
-import org.coursewright.workbench.internal.finding.ProjectResources;
+import org.coursewright.workbench.internal.marker.MarkedProject;
+import org.coursewright.workbench.internal.marker.ProjectResources;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IResourceChangeEvent;
@@ -32,15 +32,6 @@ import org.eclipse.ui.statushandlers.StatusManager;
  * thread only, except for {@link #gravest}.
  */
 public final class FindingMarkers implements OpenProjectsListener {
-
-    /** Type of the markers; problem markers, which are not kept when the workbench is closed. */
-    public static final String TYPE = WorkbenchIds.BUNDLE + ".finding";
-
-    /** Attribute: stable name of the kind of finding, such as {@code opening.beyond-wall}. */
-    public static final String CODE = "code";
-
-    /** Attribute: id of the element in the project file; absent if the finding is about no single element. */
-    public static final String ELEMENT = "element";
 
     private static final Comparator<IMarker> GRAVEST_FIRST = Comparator
             .<IMarker>comparingInt(marker -> -marker.getAttribute(IMarker.SEVERITY, IMarker.SEVERITY_INFO))
@@ -103,7 +94,7 @@ public final class FindingMarkers implements OpenProjectsListener {
      */
     public Optional<EObject> elementOf(IMarker marker) {
         ElementReference reference = new ElementReference("",
-                Optional.ofNullable(marker.getAttribute(ELEMENT, null)));
+                Optional.ofNullable(marker.getAttribute(WorkbenchIds.FINDING_ELEMENT, null)));
         return sessionOf(marker).map(ProjectSession::project)
                 .map(project -> reference.in(project).orElse(project));
     }
@@ -146,7 +137,8 @@ public final class FindingMarkers implements OpenProjectsListener {
 
     private static List<IMarker> markers(IResource resource) {
         try {
-            return Arrays.stream(resource.findMarkers(TYPE, true, IResource.DEPTH_ZERO)).sorted(GRAVEST_FIRST)
+            return Arrays.stream(resource.findMarkers(WorkbenchIds.FINDING_MARKER, true, IResource.DEPTH_ZERO))
+                    .sorted(GRAVEST_FIRST)
                     .toList();
         } catch (CoreException e) {
             throw new IllegalStateException("The resource of an open project is gone: " + resource, e);
@@ -154,7 +146,7 @@ public final class FindingMarkers implements OpenProjectsListener {
     }
 
     private void resourceChanged(IResourceChangeEvent event) {
-        if (event.findMarkerDeltas(TYPE, true).length > 0) {
+        if (event.findMarkerDeltas(WorkbenchIds.FINDING_MARKER, true).length > 0) {
             display.execute(this::tell);
         }
     }

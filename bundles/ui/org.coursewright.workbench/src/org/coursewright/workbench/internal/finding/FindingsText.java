@@ -14,7 +14,6 @@ final class FindingsText extends NLS {
     public static String checkingAgain;
     public static String nothingFound;
     public static String counts;
-    public static String notChecked;
 
     static {
         NLS.initializeMessages(FindingsText.class.getPackageName() + ".messages", FindingsText.class);

@@ -1,4 +1,4 @@
-package org.coursewright.workbench.internal.finding;
+package org.coursewright.workbench.internal.marker;
 
 import java.nio.file.Path;
 import java.util.Locale;

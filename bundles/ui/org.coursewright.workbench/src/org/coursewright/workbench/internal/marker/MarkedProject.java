@@ -1,4 +1,4 @@
-package org.coursewright.workbench.internal.finding;
+package org.coursewright.workbench.internal.marker;
 
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,7 +19,7 @@ import org.coursewright.core.finding.ElementReference;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.core.session.ProjectSession;
-import org.coursewright.workbench.finding.FindingMarkers;
+import org.coursewright.workbench.WorkbenchIds;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IWorkspace;
@@ -107,9 +107,9 @@ public final class MarkedProject {
 
     private Stream<Finding> findings(NodeState<CheckReport> state) {
         if (state instanceof NodeState.Failed<CheckReport> failed) {
-            String message = NLS.bind(FindingsText.notChecked, failed.reason());
+            String message = NLS.bind(MarkerText.notChecked, failed.reason());
             return Stream.of(new Finding(Severity.ERROR, NOT_CHECKED,
-                    ElementReference.of(session.project(), FindingsText.project), message));
+                    ElementReference.of(session.project(), MarkerText.project), message));
         }
         return state.value().stream().flatMap(report -> report.findings().stream());
     }
@@ -135,7 +135,7 @@ public final class MarkedProject {
         }
         for (Finding finding : found) {
             if (!markers.containsKey(finding)) {
-                markers.put(finding, resource.createMarker(FindingMarkers.TYPE, attributes(finding)));
+                markers.put(finding, resource.createMarker(WorkbenchIds.FINDING_MARKER, attributes(finding)));
             }
         }
     }
@@ -145,8 +145,8 @@ public final class MarkedProject {
         attributes.put(IMarker.SEVERITY, severityOf(finding));
         attributes.put(IMarker.LOCATION, finding.element().name());
         attributes.put(IMarker.MESSAGE, finding.message());
-        attributes.put(FindingMarkers.CODE, finding.code());
-        finding.element().id().ifPresent(id -> attributes.put(FindingMarkers.ELEMENT, id));
+        attributes.put(WorkbenchIds.FINDING_CODE, finding.code());
+        finding.element().id().ifPresent(id -> attributes.put(WorkbenchIds.FINDING_ELEMENT, id));
         return attributes;
     }
 
