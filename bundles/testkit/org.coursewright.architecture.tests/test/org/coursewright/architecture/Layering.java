@@ -33,6 +33,7 @@ final class Layering {
                     "measure", "bond", "model", "model.edit", "core", "exchange"),
             // ui: plug-ins use workbench and diagram.ui, never one another
             bundle("workbench", PLATFORM).of("measure", "bond", "model", "model.edit", "core", "exchange", "cli"),
+            bundle("help", PLATFORM).of(),
             bundle("diagram.ui", PLATFORM).of("measure", "model", "model.edit", "core", "workbench"),
             bundle("layout.ui", PLATFORM).of("measure", "bond", "model", "model.edit", "core", "workbench",
                     "diagram.ui"));

@@ -9,6 +9,21 @@ public final class WorkbenchIds {
     /** The perspective in which a building is planned. */
     public static final String PLANNING = BUNDLE + ".planning";
 
+    /** The perspective in which it is taken off and priced. */
+    public static final String COSTING = BUNDLE + ".costing";
+
+    /** The perspective in which its work is put in order of time. */
+    public static final String TIMING = BUNDLE + ".timing";
+
+    /** The perspective in which what it needs is ordered and counted. */
+    public static final String SUPPLYING = BUNDLE + ".supplying";
+
+    /** The editor that greets whoever has no project open, and the command that shows it. */
+    public static final String WELCOME = BUNDLE + ".welcome";
+
+    /** The command that opens the demo. */
+    public static final String OPEN_DEMO = BUNDLE + ".openDemo";
+
     /** The view of all open projects and their elements. */
     public static final String NAVIGATOR = BUNDLE + ".navigator";
 

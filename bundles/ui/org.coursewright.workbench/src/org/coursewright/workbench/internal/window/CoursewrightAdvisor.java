@@ -6,15 +6,19 @@ import java.util.List;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.WorkbenchIds;
 import org.coursewright.workbench.finding.FindingMarkers;
+import org.coursewright.workbench.internal.appearance.Looks;
 import org.coursewright.workbench.internal.preference.Preferences;
 import org.coursewright.workbench.internal.project.ProjectOpening;
 import org.coursewright.workbench.internal.project.RememberedProjects;
 import org.coursewright.workbench.internal.project.RestoredEditors;
 import org.coursewright.workbench.internal.safety.Autosave;
 import org.coursewright.workbench.internal.safety.RecoveryReport;
+import org.coursewright.workbench.internal.welcome.Welcome;
 import org.coursewright.workbench.notice.Notices;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -49,7 +53,26 @@ final class CoursewrightAdvisor extends WorkbenchAdvisor {
     public void preStartup() {
         IWorkbench workbench = getWorkbenchConfigurer().getWorkbench();
         workbench.getService(FindingMarkers.class); // listens from now on
+        new Looks(Preferences.ofWorkbench()).follow();
         watch(workbench.getService(OpenProjects.class), workbench.getService(Notices.class));
+    }
+
+    private static void settleEditors(IWorkbenchPage page, OpenProjects projects) {
+        RestoredEditors editors = new RestoredEditors(page);
+        editors.closeLost();
+        projects.addListener(editors);
+        if (projects.sessions().isEmpty()) {
+            showWelcome(page);
+        }
+        page.setEditorAreaVisible(page.getEditorReferences().length > 0);
+    }
+
+    private static void showWelcome(IWorkbenchPage page) {
+        try {
+            Welcome.show(page);
+        } catch (PartInitException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static void watch(OpenProjects projects, Notices notices) {
@@ -67,8 +90,6 @@ final class CoursewrightAdvisor extends WorkbenchAdvisor {
         projects.addListener(remembered);
         ProjectOpening opening = new ProjectOpening(projects, workbench.getActiveWorkbenchWindow().getShell());
         files.forEach(opening::open);
-        RestoredEditors editors = new RestoredEditors(workbench.getActiveWorkbenchWindow().getActivePage());
-        editors.closeLost();
-        projects.addListener(editors);
+        settleEditors(workbench.getActiveWorkbenchWindow().getActivePage(), projects);
     }
 }

@@ -1,5 +1,7 @@
 package org.coursewright.workbench.internal.window;
 
+import org.coursewright.workbench.internal.appearance.Looks;
+import org.coursewright.workbench.internal.preference.Preferences;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -20,6 +22,7 @@ public final class WorkbenchApplication implements IApplication {
                 MessageDialog.openError(null, Platform.getProduct().getName(), settings.explanation());
                 return EXIT_OK;
             }
+            new Looks(Preferences.ofWorkbench()).prepare();
             int code = PlatformUI.createAndRunWorkbench(display, new CoursewrightAdvisor(arguments));
             return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
