@@ -4,12 +4,16 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.coursewright.core.session.ProjectSession;
 import org.coursewright.workbench.OpenProjects;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.jface.action.ActionContributionItem;
+import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.widgets.Control;
@@ -42,6 +46,11 @@ final class Window {
 
     OpenProjects projects() {
         return PlatformUI.getWorkbench().getService(OpenProjects.class);
+    }
+
+    /** What something of the active project is. */
+    <T> T active(Function<ProjectSession, T> what) {
+        return projects().active().map(what).orElseThrow();
     }
 
     /** File, Open, with the file already chosen. */
@@ -138,6 +147,16 @@ final class Window {
             throw new AssertionError(item.getText() + " is disabled.");
         }
         Widgets.select(item);
+    }
+
+    /** Presses a button in the tool bar of a view. */
+    void press(String view, String label) {
+        IToolBarManager tools = page().findView(view).getViewSite().getActionBars().getToolBarManager();
+        Arrays.stream(tools.getItems()).filter(ActionContributionItem.class::isInstance)
+                .map(item -> ((ActionContributionItem) item).getAction())
+                .filter(action -> action.getText().equals(label) && action.isEnabled()).findFirst()
+                .orElseThrow(() -> new AssertionError("No button " + label)).run();
+        Widgets.settle();
     }
 
     MenuItem entry(String menu, String entry) {

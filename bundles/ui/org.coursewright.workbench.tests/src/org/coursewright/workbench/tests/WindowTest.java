@@ -3,6 +3,8 @@ package org.coursewright.workbench.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.IWorkbenchPage;
 import org.junit.jupiter.api.Test;
@@ -19,8 +21,9 @@ class WindowTest {
 
     @Test
     void navigatorWithoutProjectsOffersToOpenOne() {
-        Link link = Widgets.find(new Window().shell(), Link.class);
+        Control navigator = Widgets.find(new Window().shell(), Label.class,
+                label -> label.getText().equals("No project is open.")).getParent();
 
-        assertEquals("<a>Open a project\u2026</a>", link.getText());
+        assertEquals("<a>Open a project\u2026</a>", Widgets.find(navigator, Link.class).getText());
     }
 }

@@ -18,6 +18,7 @@ import org.eclipse.gef.MouseWheelHandler;
 import org.eclipse.gef.MouseWheelZoomHandler;
 import org.eclipse.gef.ui.parts.GraphicalEditor;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.ISaveablesSource;
@@ -89,13 +90,26 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
         getGraphicalViewer().setKeyHandler(new DiagramKeys(getGraphicalViewer(), this::fit));
         getGraphicalViewer().setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
                 MouseWheelZoomHandler.SINGLETON);
-        getGraphicalViewer().getControl().setBackground(ink().paper());
+        getGraphicalViewer().getControl().addListener(SWT.Paint, event -> followLook());
         root.getZoomManager().addZoomListener(zoom -> refreshParts());
     }
 
     /** @return what to draw with in the present theme */
     protected final Ink ink() {
         return Ink.of(getGraphicalViewer().getControl().getParent());
+    }
+
+    /** The window may turn light or dark at any time; what is shown then is drawn anew. */
+    private void followLook() {
+        Control control = getGraphicalViewer().getControl();
+        if (!control.getBackground().equals(ink().paper())) {
+            control.getDisplay().asyncExec(() -> {
+                if (!control.isDisposed()) {
+                    control.setBackground(ink().paper());
+                    refreshParts();
+                }
+            });
+        }
     }
 
     /** @return the scale that the diagram is shown in */

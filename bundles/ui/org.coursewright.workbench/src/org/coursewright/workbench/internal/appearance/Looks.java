@@ -28,6 +28,7 @@ public final class Looks {
 
     /** From now on follows what is chosen. */
     public void follow() {
+        Look.of(preferences.appearance()).giveInks();
         preferences.store().addPropertyChangeListener(event -> {
             if (event.getProperty().equals(Preferences.APPEARANCE)) {
                 Display.getDefault().asyncExec(this::show);
@@ -38,6 +39,7 @@ public final class Looks {
     private void show() {
         Look look = Look.of(preferences.appearance());
         NativeLook.show(look);
+        look.giveInks();
         PlatformUI.getWorkbench().getService(IThemeEngine.class).setTheme(look.themeId(), true);
     }
 }

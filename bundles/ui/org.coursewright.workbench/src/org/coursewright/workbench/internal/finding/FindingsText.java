@@ -14,6 +14,7 @@ final class FindingsText extends NLS {
     public static String checkingAgain;
     public static String nothingFound;
     public static String counts;
+    public static String accessibleName;
 
     static {
         NLS.initializeMessages(FindingsText.class.getPackageName() + ".messages", FindingsText.class);

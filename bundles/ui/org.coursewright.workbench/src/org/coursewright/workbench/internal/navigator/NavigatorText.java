@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 /** What the navigator says. */
 final class NavigatorText extends NLS {
 
+    public static String accessibleName;
     public static String emptyHint;
     public static String openLink;
     public static String rename;

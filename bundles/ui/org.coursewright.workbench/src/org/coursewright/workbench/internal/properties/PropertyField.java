@@ -17,7 +17,7 @@ import org.eclipse.swt.widgets.Label;
 /** One property in a form: its label with the unit, its value, and below them why what was typed is refused. */
 abstract class PropertyField {
 
-    private static final int WIDTH = 240;
+    private static final int WIDTH = 150;
 
     /** Kinds whose values may be long, so that their fields are as wide as the form. */
     private static final Set<ValueKind> WIDE = EnumSet.of(ValueKind.TEXT, ValueKind.LONG_TEXT, ValueKind.LENGTHS,
