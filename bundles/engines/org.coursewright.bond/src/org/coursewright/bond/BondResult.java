@@ -2,6 +2,7 @@ package org.coursewright.bond;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * How the walls of a request are laid.
@@ -12,14 +13,17 @@ import java.util.Map;
  *        fewer runs left unfilled or, with as few, fewer lap violations or, with as few, fewer cut pieces; proven, not
  *        guessed
  * @param lowerBound cut pieces that every layout of the building with as few unfilled runs and lap violations needs at
- *        least, whoever runs through; equals the cut pieces of all walls when the handing is optimal
+ *        least, whoever runs through; equals the cut pieces of all walls when the handing is optimal, and is zero in a
+ *        first answer, which does not look for it
+ * @param effort whether this is a first answer or the answer
  */
 public record BondResult(List<WallLayout> walls, Map<String, String> throughOnOdd, boolean handingOptimal,
-        int lowerBound) {
+        int lowerBound, Effort effort) {
 
     public BondResult {
         walls = List.copyOf(walls);
         throughOnOdd = Map.copyOf(throughOnOdd);
+        Objects.requireNonNull(effort, "effort");
     }
 
     /** @return cut pieces of all walls */

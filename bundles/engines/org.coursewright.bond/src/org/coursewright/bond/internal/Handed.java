@@ -3,6 +3,7 @@ package org.coursewright.bond.internal;
 import java.util.List;
 
 import org.coursewright.bond.BondResult;
+import org.coursewright.bond.Effort;
 import org.coursewright.bond.WallLayout;
 
 /**
@@ -16,6 +17,6 @@ import org.coursewright.bond.WallLayout;
 record Handed(Handing handing, List<WallLayout> walls, boolean optimal, int lowerBound) {
 
     BondResult result() {
-        return new BondResult(walls, handing.onOdd(), optimal, lowerBound);
+        return new BondResult(walls, handing.onOdd(), optimal, lowerBound, Effort.FULL);
     }
 }

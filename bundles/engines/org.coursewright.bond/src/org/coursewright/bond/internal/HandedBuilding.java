@@ -16,7 +16,6 @@ public final class HandedBuilding {
 
     private final BondRequest request;
     private final Layings layings;
-    private final RunsAlone runs = new RunsAlone();
     private final Handed handed;
 
     private HandedBuilding(BondRequest request, Layings layings, Progress progress) {
@@ -59,7 +58,7 @@ public final class HandedBuilding {
 
     /** @return what no layout of the wall, handed as in this building, goes below, found quickly */
     public LayingCost bound(WallFace wall) {
-        return runs.of(wall, handed.handing());
+        return layings.runs().of(wall, handed.handing());
     }
 
     /** @return a better bound, found less quickly */

@@ -33,7 +33,7 @@ final class HandingSearch {
     HandingSearch(BondRequest request, Layings layings) {
         this.layings = layings;
         meetings = new FreeMeetings(request);
-        RunsAlone runs = new RunsAlone();
+        RunsAlone runs = layings.runs();
         for (WallFace wall : request.walls()) {
             int[] scope = meetings.of(wall);
             tables.add(new HandingTable(wall, scope, index -> meetings.handing(wall, scope, index), runs));

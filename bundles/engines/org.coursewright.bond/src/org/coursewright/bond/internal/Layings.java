@@ -2,6 +2,7 @@ package org.coursewright.bond.internal;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
@@ -10,28 +11,57 @@ import org.coursewright.measure.Progress;
 /** Lays walls and remembers how, so that equal walls are laid once. */
 final class Layings {
 
-    private final Map<HandedWall, WallLayout> known = new HashMap<>();
-    private final Map<HandedWall, Integer> bounds = new HashMap<>();
+    /** An edit and its undoing are two solves, each with a first answer. */
+    private static final int SOLVES_KEPT = 6;
+
+    /** What is known of a wall so handed. */
+    private static final class Known {
+        private Optional<WallLayout> layout = Optional.empty();
+        private Optional<Integer> leastCuts = Optional.empty();
+        private int lastSolve;
+    }
+
+    private final Map<HandedWall, Known> known = new HashMap<>();
+    private final RunsAlone runs = new RunsAlone();
+    private int solves;
+
+    /** To be called before each solve: forgets what the last few did not use. */
+    void forgetOld() {
+        solves++;
+        known.values().removeIf(each -> each.lastSolve < solves - SOLVES_KEPT);
+    }
+
+    /** How many walls are remembered, each for one handing. */
+    int size() {
+        return known.size();
+    }
+
+    /** What is known of runs. */
+    RunsAlone runs() {
+        return runs;
+    }
 
     WallLayout lay(WallFace wall, Handing handing, Progress progress) {
-        HandedWall key = HandedWall.of(wall, handing);
-        WallLayout layout = known.get(key);
-        if (layout == null) {
-            layout = new WallLaying(wall, handing).lay(progress);
-            known.put(key, layout);
+        Known found = known(wall, handing);
+        if (found.layout.isEmpty()) {
+            found.layout = Optional.of(new WallLaying(wall, handing).lay(progress));
         }
-        return layout.under(wall.mark());
+        return found.layout.get().under(wall.mark());
     }
 
     /** Cuts of every layout of the wall, so handed, that has no avoidable short lap; proven. */
     int leastCuts(WallFace wall, Handing handing, Progress progress) {
-        HandedWall key = HandedWall.of(wall, handing);
-        Integer bound = bounds.get(key);
-        if (bound == null) {
+        Known found = known(wall, handing);
+        if (found.leastCuts.isEmpty()) {
             RunStack stack = new RunStack(Masonry.of(wall.stock(), wall.rule()), new RunFinder(wall, handing).find());
-            bound = new CutBound(stack).prove(progress);
-            bounds.put(key, bound);
+            found.leastCuts = Optional.of(new CutBound(stack).prove(progress));
         }
-        return bound;
+        return found.leastCuts.get();
+    }
+
+    private Known known(WallFace wall, Handing handing) {
+        Known found = known.computeIfAbsent(HandedWall.of(wall, handing), key -> new Known());
+        found.lastSolve = solves;
+        return found;
     }
 }

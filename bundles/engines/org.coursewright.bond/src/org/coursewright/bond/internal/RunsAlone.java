@@ -17,6 +17,9 @@ final class RunsAlone {
     private record Kind(Masonry masonry, RunShape shape) {
     }
 
+    /** More shapes than the walls of a large building have, with every value of every dimension. */
+    private static final int MOST_KEPT = 200_000;
+
     private final Map<Kind, OptionalInt> leastCuts = new HashMap<>();
 
     /** @return no more than any layout of the wall, so handed, costs */
@@ -41,6 +44,9 @@ final class RunsAlone {
     }
 
     private OptionalInt leastCuts(Masonry masonry, RunShape shape) {
+        if (leastCuts.size() > MOST_KEPT) {
+            leastCuts.clear();
+        }
         return leastCuts.computeIfAbsent(new Kind(masonry, shape),
                 kind -> new PieceSets(shape, masonry).leastCuts());
     }

@@ -3,6 +3,7 @@ package org.coursewright.cli.layout;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.coursewright.bond.BondResult;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.TextTable;
 import org.coursewright.cli.layout.LayResult.LaidWall;
@@ -44,9 +45,17 @@ final class BuildingTable {
     }
 
     private String summary(UnitCount totals) {
-        return "%s: %d walls, %d pieces: %d whole, %d special, %d cut.\n%s.".formatted(result.project(),
-                result.walls().size(), totals.total(), totals.whole(), totals.special(), totals.cut(),
+        return "%s: %d walls, %d pieces: %d whole, %d special, %d cut.\n%s.\n%s.".formatted(result.project(),
+                result.walls().size(), totals.total(), totals.whole(), totals.special(), totals.cut(), handing(),
                 FindingText.summary(result.findings()));
+    }
+
+    private String handing() {
+        BondResult building = result.building();
+        return building.handingOptimal()
+                ? "Proven: no handing of its corners and no layout has fewer short laps or, with as few, fewer cuts"
+                : "However its corners are handed, the building needs at least %d cuts"
+                        .formatted(building.lowerBound());
     }
 
     private long lapsShort() {

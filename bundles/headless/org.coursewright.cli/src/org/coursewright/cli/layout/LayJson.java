@@ -3,6 +3,7 @@ package org.coursewright.cli.layout;
 import java.util.List;
 import java.util.Locale;
 
+import org.coursewright.bond.BondResult;
 import org.coursewright.bond.CourseLayout;
 import org.coursewright.bond.JointRule;
 import org.coursewright.bond.Meeting;
@@ -41,8 +42,19 @@ final class LayJson {
         json.member("project", result.project());
         json.member("unit", "mm");
         json.object("totals", () -> write(result.totals()));
+        json.object("handing", () -> write(result.building(), result.meetings()));
         json.array("walls", result.walls(), wall -> json.object(() -> write(wall, result.meetings())));
         FindingText.write(result.findings(), json);
+    }
+
+    private void write(BondResult building, List<Meeting> meetings) {
+        json.member("optimal", building.handingOptimal());
+        json.member("lowerBound", building.lowerBound());
+        json.array("meetings", meetings, meeting -> json.object(() -> {
+            json.member("meeting", meeting.id());
+            json.texts("walls", meeting.walls());
+            json.member("throughOnOdd", building.throughOnOdd().get(meeting.id()));
+        }));
     }
 
     private void write(UnitCount count) {

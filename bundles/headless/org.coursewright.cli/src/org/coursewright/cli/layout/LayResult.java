@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
+import org.coursewright.bond.BondResult;
 import org.coursewright.bond.CutReason;
 import org.coursewright.bond.Meeting;
 import org.coursewright.bond.WallFace;
@@ -18,10 +19,12 @@ import org.coursewright.core.finding.Finding;
  *
  * @param project name of the project
  * @param walls each with what was asked for it
+ * @param building how the whole building is handed, whatever walls are shown
  * @param meetings where walls of the building meet
  * @param findings of the whole building
  */
-record LayResult(String project, List<LaidWall> walls, List<Meeting> meetings, List<Finding> findings) {
+record LayResult(String project, List<LaidWall> walls, BondResult building, List<Meeting> meetings,
+        List<Finding> findings) {
 
     /**
      * A wall.
@@ -42,7 +45,7 @@ record LayResult(String project, List<LaidWall> walls, List<Meeting> meetings, L
         List<WallFace> faces = outcome.faces();
         return new LayResult(project, IntStream.range(0, layouts.size())
                 .mapToObj(i -> new LaidWall(faces.get(i), layouts.get(i), outcome.cutReasons(i))).toList(),
-                outcome.request().meetings(), outcome.findings());
+                outcome.result(), outcome.request().meetings(), outcome.findings());
     }
 
     /** @return the same for one wall */
@@ -53,7 +56,7 @@ record LayResult(String project, List<LaidWall> walls, List<Meeting> meetings, L
             throw new BadInputException("--wall: There is no wall \"%s\". Walls are %s.".formatted(mark,
                     walls.stream().map(wall -> wall.face().mark()).limit(50).collect(Collectors.joining(", "))));
         }
-        return new LayResult(project, found, meetings, findings);
+        return new LayResult(project, found, building, meetings, findings);
     }
 
     UnitCount totals() {

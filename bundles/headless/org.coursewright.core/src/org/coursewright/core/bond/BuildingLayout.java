@@ -42,7 +42,23 @@ public final class BuildingLayout {
      * @throws java.util.concurrent.CancellationException if cancelled
      */
     public LayoutOutcome lay(Translation translation, Progress progress) {
-        BondResult result = solver.solve(translation.request(), progress);
+        return outcome(translation, solver.solve(translation.request(), progress));
+    }
+
+    /**
+     * Lays soon what was read of a project before: a first answer, as {@link BondSolver#first} gives it. Safe for use from
+     * any thread.
+     *
+     * @param translation what was read, not null
+     * @param progress hears how far the work is and may cancel it, not null
+     * @return how the building is laid
+     * @throws java.util.concurrent.CancellationException if cancelled
+     */
+    public LayoutOutcome first(Translation translation, Progress progress) {
+        return outcome(translation, solver.first(translation.request(), progress));
+    }
+
+    private static LayoutOutcome outcome(Translation translation, BondResult result) {
         Findings findings = new Findings();
         findings.addAll(translation.findings());
         UnfillableWords words = new UnfillableWords(translation.format());

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 
+import org.coursewright.bond.Effort;
 import org.coursewright.core.PlanBuilder;
 import org.coursewright.core.bond.LayoutOutcome;
+import org.coursewright.core.bond.LayoutResults;
 import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.model.building.Opening;
@@ -44,6 +46,23 @@ class ProjectResultsTest {
         assertThat(untouched).isSameAs(before);
         assertThat(after.totals().total()).isLessThan(before.totals().total());
         assertThat(graph.get(ProjectResults.CHECK).findings()).isEqualTo(check());
+        graph.close();
+    }
+
+    @Test
+    void firstLayoutAfterAnEditKeepsTheHandingAndTheLayoutIsAsIfAskedAfresh() {
+        Wall wall = plan.wall("W1", "0", "0", "240", "0");
+        plan.wall("W2", "240", "0", "240", "120");
+        Opening opening = plan.opening(wall, "O1", "29", "30", "27", "45");
+        DerivationGraph graph = new DerivationGraph(plan.project());
+        LayoutOutcome before = graph.get(LayoutResults.LAYOUT);
+        opening.setOffset(PlanBuilder.in("31"));
+        LayoutOutcome first = graph.get(LayoutResults.FIRST_LAYOUT);
+
+        assertThat(first.result().effort()).isEqualTo(Effort.QUICK);
+        assertThat(first.result().throughOnOdd()).isEqualTo(before.result().throughOnOdd());
+        assertThat(graph.get(LayoutResults.LAYOUT))
+                .isEqualTo(DerivationGraph.once(plan.project(), LayoutResults.LAYOUT));
         graph.close();
     }
 

@@ -16,6 +16,7 @@ import org.coursewright.benchmarks.walls.CoarseCuts;
 import org.coursewright.benchmarks.walls.SmallWalls;
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
+import org.coursewright.bond.Effort;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 
@@ -74,7 +75,7 @@ public final class OracleCheck {
             }
         }
         if (modelled.size() == request.walls().size()) {
-            spoil(name, request, new BondResult(modelled, handing.throughOnOdd(), false, 0));
+            spoil(name, request, new BondResult(modelled, handing.throughOnOdd(), false, 0, Effort.FULL));
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 
 import org.coursewright.bond.BondResult;
 import org.coursewright.bond.CourseLayout;
+import org.coursewright.bond.Effort;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
 import org.coursewright.bond.ShortLap;
@@ -39,7 +40,7 @@ final class Spoiling {
         spoiled.put("a joint not counted", run(sound, run -> Optional.of(new Run(run.from(), run.to(),
                 run.startsWith(), run.endsWith(), run.joint(), run.jointCount() + 1, run.pieces()))));
         if (!sound.throughOnOdd().isEmpty()) {
-            spoiled.put("a meeting not handed", new BondResult(sound.walls(), Map.of(), false, 0));
+            spoiled.put("a meeting not handed", new BondResult(sound.walls(), Map.of(), false, 0, Effort.FULL));
         }
         return spoiled;
     }
@@ -47,7 +48,7 @@ final class Spoiling {
     private static BondResult wall(BondResult sound, UnaryOperator<WallLayout> change) {
         List<WallLayout> walls = new ArrayList<>(sound.walls());
         walls.set(0, change.apply(walls.get(0)));
-        return new BondResult(walls, sound.throughOnOdd(), false, 0);
+        return new BondResult(walls, sound.throughOnOdd(), false, 0, Effort.FULL);
     }
 
     private static WallLayout counted(WallLayout wall, int cuts, List<ShortLap> more) {
