@@ -23,7 +23,7 @@ import org.coursewright.measure.Length;
 final class GeneralModel {
 
     private static final long EIGHTH = Length.ofInchFraction(1, 8).units();
-    private static final long MOST_FAILS = 1_000;
+    private static final long MOST_FAILS = 400;
 
     /** A run filled with a certain number of pieces. */
     private record Filling(BoolVar used, IntVar[] starts, IntVar jointTotal, int joints) {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
  */
 class GeneralSolverTest {
 
-    private static final int WALLS = 30;
+    private static final int WALLS = 25;
 
     @Test
     void generalPurposeSolverFindsNoLayoutWithFewerCuts() {
