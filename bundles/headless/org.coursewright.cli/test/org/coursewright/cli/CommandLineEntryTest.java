@@ -39,7 +39,7 @@ class CommandLineEntryTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err())
                 .startsWith(
-                        "Name a command: new, check, describe, lay, sheets, takeoff, price, rates, mixes, help.\nHow to use it: ");
+                        "Name a command: new, check, describe, lay, fit, sheets, takeoff, price, rates, mixes, help.\nHow to use it: ");
     }
 
     @Test

@@ -28,7 +28,7 @@ final class BuildingTable {
         UnitCount totals = result.totals();
         table.row("total", "", "", totals.whole(), totals.special(), totals.cut(), lapsShort(), notFilled(), proven());
         List<String> lines = table.lines();
-        return String.join("\n", lines) + cutReasons() + "\n\n" + summary(totals);
+        return String.join("\n", lines) + cutReasons() + "\n\n" + handing() + ".\n" + summary(totals);
     }
 
     private void add(TextTable table, LaidWall wall) {
@@ -45,8 +45,8 @@ final class BuildingTable {
     }
 
     private String summary(UnitCount totals) {
-        return "%s: %d walls, %d pieces: %d whole, %d special, %d cut.\n%s.\n%s.".formatted(result.project(),
-                result.walls().size(), totals.total(), totals.whole(), totals.special(), totals.cut(), handing(),
+        return "%s: %d walls, %d pieces: %d whole, %d special, %d cut.\n%s.".formatted(result.project(),
+                result.walls().size(), totals.total(), totals.whole(), totals.special(), totals.cut(),
                 FindingText.summary(result.findings()));
     }
 
