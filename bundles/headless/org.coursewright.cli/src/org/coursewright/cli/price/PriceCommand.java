@@ -10,6 +10,7 @@ import org.coursewright.cli.ExitStatus;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.FormatOption;
 import org.coursewright.cli.ProjectArgument;
+import org.coursewright.cli.ReportOption;
 import org.coursewright.core.check.ProjectResults;
 import org.coursewright.core.cost.MakeOrCutLine;
 import org.coursewright.core.cost.PriceComparison;
@@ -20,6 +21,7 @@ import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.core.session.ProjectFileException;
+import org.coursewright.exchange.report.PriceReport;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.project.Project;
 
@@ -47,6 +49,9 @@ final class PriceCommand implements Command {
     private String line;
 
     @Mixin
+    private ReportOption report;
+
+    @Mixin
     private FormatOption format;
 
     PriceCommand(Console console) {
@@ -56,11 +61,13 @@ final class PriceCommand implements Command {
     @Override
     public ExitStatus run() throws BadInputException, ProjectFileException {
         refuseContradictions();
+        report.check();
         Project loaded = project.load();
         refuseUnknownScenario(loaded);
         Priced priced = price(loaded);
         List<PriceOutcome> prices = priced.prices();
         String name = Optional.ofNullable(loaded.getName()).orElse("");
+        report.write(PriceReport.of(name, prices));
         console.result(format.isJson()
                 ? PriceJson.of(name, prices, priced.specials())
                 : text(name, priced,

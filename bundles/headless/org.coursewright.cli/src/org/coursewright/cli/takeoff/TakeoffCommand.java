@@ -12,6 +12,7 @@ import org.coursewright.cli.ExitStatus;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.FormatOption;
 import org.coursewright.cli.ProjectArgument;
+import org.coursewright.cli.ReportOption;
 import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.core.check.ProjectResults;
 import org.coursewright.core.cost.PriceResults;
@@ -24,6 +25,7 @@ import org.coursewright.core.session.ProjectFileException;
 import org.coursewright.core.takeoff.ProjectTakeoff;
 import org.coursewright.core.takeoff.TakeoffOutcome;
 import org.coursewright.core.takeoff.TakeoffResults;
+import org.coursewright.exchange.report.TakeoffTables;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
 
@@ -52,6 +54,9 @@ final class TakeoffCommand implements Command {
     private String line;
 
     @Mixin
+    private ReportOption report;
+
+    @Mixin
     private FormatOption format;
 
     TakeoffCommand(Console console) {
@@ -63,10 +68,12 @@ final class TakeoffCommand implements Command {
         if (line != null && format.isJson()) {
             throw new BadInputException("--show-me writes text; JSON tells how every line came about. Leave one out.");
         }
+        report.check();
         Project loaded = project.load();
         Taken taken = takeOff(loaded);
         TakeoffOutcome outcome = taken.outcome();
         String name = Optional.ofNullable(loaded.getName()).orElse("");
+        report.write(TakeoffTables.of(name, outcome, taken.resources()));
         console.result(format.isJson()
                 ? TakeoffJson.of(name, outcome, taken.resources())
                 : text(name, taken,

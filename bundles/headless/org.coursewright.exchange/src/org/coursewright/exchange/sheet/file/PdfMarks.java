@@ -1,6 +1,6 @@
 package org.coursewright.exchange.sheet.file;
 
-import static org.coursewright.exchange.sheet.file.PdfSheet.points;
+import static org.coursewright.exchange.sheet.file.PdfPages.points;
 
 import java.io.IOException;
 import java.util.List;
