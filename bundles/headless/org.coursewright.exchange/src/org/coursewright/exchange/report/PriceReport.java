@@ -70,8 +70,9 @@ public final class PriceReport {
                         money(priced.cost().total())));
             } else {
                 Quantity quantity = line.resource().amount().quantity();
-                row.addAll(List.of(number(quantity), Cell.of(unit(quantity)), Cell.of(line.problem().orElse("no price")),
-                        Cell.of(""), Cell.of(""), Cell.of("")));
+                row.addAll(
+                        List.of(number(quantity), Cell.of(unit(quantity)), Cell.of(line.problem().orElse("no price")),
+                                Cell.of(""), Cell.of(""), Cell.of("")));
             }
             rows.add(row);
         }
@@ -99,10 +100,13 @@ public final class PriceReport {
     private static ReportTable groups(String name, List<PriceOutcome> prices,
             Function<PriceOutcome, List<GroupSum>> grouping) {
         List<List<Cell>> rows = new ArrayList<>();
-        prices.stream().flatMap(price -> grouping.apply(price).stream()).map(GroupSum::code).distinct().sorted().forEach(
-                code -> rows.add(row(title(prices, grouping, code), prices, price -> grouping.apply(price).stream()
-                        .filter(group -> group.code().equals(code)).findFirst().map(group -> money(group.cost().total()))
-                        .orElse(Cell.of(BigDecimal.ZERO)))));
+        prices.stream().flatMap(price -> grouping.apply(price).stream()).map(GroupSum::code).distinct().sorted()
+                .forEach(
+                        code -> rows.add(row(title(prices, grouping, code), prices,
+                                price -> grouping.apply(price).stream()
+                                        .filter(group -> group.code().equals(code)).findFirst()
+                                        .map(group -> money(group.cost().total()))
+                                        .orElse(Cell.of(BigDecimal.ZERO)))));
         return new ReportTable(name, header(name.toLowerCase(Locale.ROOT), prices), rows);
     }
 
@@ -116,7 +120,8 @@ public final class PriceReport {
     private static ReportTable swings(PriceRange range) {
         return new ReportTable("What drives the range", List.of("line", "low", "high", "share of variance"), range
                 .lines().stream().map(swing -> List.of(Cell.of(swing.name()), money(swing.low()), money(swing.high()),
-                        Cell.of(swing.contribution()))).toList());
+                        Cell.of(swing.contribution())))
+                .toList());
     }
 
     private static List<String> header(String first, List<PriceOutcome> prices) {

@@ -48,7 +48,8 @@ public final class TakeoffTables {
             rows.add(List.of(Cell.of(i + 1), Cell.of(line.item()), number(line.quantity()), Cell.of(unit(line
                     .quantity())), Cell.of(line.formula()), Cell.of(line.expression()), Cell.of(line.source())));
         }
-        return new ReportTable("Take-off", List.of("line", "item", "quantity", "unit", "formula", "expression", "source"),
+        return new ReportTable("Take-off",
+                List.of("line", "item", "quantity", "unit", "formula", "expression", "source"),
                 rows);
     }
 
@@ -61,7 +62,8 @@ public final class TakeoffTables {
 
     private static ReportTable walls(List<WallTaken> walls) {
         return new ReportTable("Walls", List.of("wall", "unit", "bond", "whole", "special", "cut", "face m\u00b2",
-                "mortar m\u00b3"), walls.stream().map(wall -> List.of(Cell.of(wall.mark()), Cell.of(wall.unit()), Cell.of(
+                "mortar m\u00b3"),
+                walls.stream().map(wall -> List.of(Cell.of(wall.mark()), Cell.of(wall.unit()), Cell.of(
                         wall.bond()), Cell.of(wall.pieces().whole()), Cell.of(wall.pieces().special()),
                         Cell.of(wall
                                 .pieces().cut()),

@@ -64,7 +64,8 @@ final class XlsxReport {
 
     private String contentTypes() {
         StringBuilder xml = new StringBuilder("<Types xmlns=\"%scontent-types\">".formatted(PACKAGE));
-        xml.append("<Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>");
+        xml.append(
+                "<Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>");
         xml.append(override("/xl/workbook.xml", "sheet.main+xml"));
         xml.append(override("/xl/styles.xml", "styles+xml"));
         for (int i = 1; i <= sheets.size(); i++) {

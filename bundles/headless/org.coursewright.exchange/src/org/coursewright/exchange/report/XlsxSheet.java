@@ -33,7 +33,8 @@ record XlsxSheet(ReportTable table, String namespace) {
         for (int column = 0; column < table.columns().size(); column++) {
             int index = column;
             int widest = table.rows().stream().mapToInt(row -> row.get(index).text().length()).max().orElse(0);
-            int width = Math.max(NARROWEST, Math.min(WIDEST, Math.max(widest, table.columns().get(column).length()) + 2));
+            int width = Math.max(NARROWEST,
+                    Math.min(WIDEST, Math.max(widest, table.columns().get(column).length()) + 2));
             xml.append("<col min=\"%d\" max=\"%d\" width=\"%d\" customWidth=\"1\"/>".formatted(column + 1, column + 1,
                     width));
         }
@@ -60,7 +61,8 @@ record XlsxSheet(ReportTable table, String namespace) {
     }
 
     private static String text(int row, int column, String text, String style) {
-        return "<c r=\"%s\" t=\"inlineStr\"%s><is><t xml:space=\"preserve\">%s</t></is></c>".formatted(name(row, column),
+        return "<c r=\"%s\" t=\"inlineStr\"%s><is><t xml:space=\"preserve\">%s</t></is></c>".formatted(
+                name(row, column),
                 style, escaped(text));
     }
 
