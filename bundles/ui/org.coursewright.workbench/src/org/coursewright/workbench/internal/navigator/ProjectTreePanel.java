@@ -1,6 +1,7 @@
 package org.coursewright.workbench.internal.navigator;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.coursewright.core.session.ProjectSession;
@@ -28,8 +29,8 @@ import org.eclipse.ui.actions.BaseSelectionListenerAction;
 /** The tree itself, whose marks can be edited in place. */
 final class ProjectTreePanel extends Composite {
 
-    /** Project, building, storeys: so that all walls are seen. */
-    private static final int FIRST_LEVELS = 4;
+    /** Storeys and their walls are seen at first; what else a project has, only by its name. */
+    private static final int FIRST_LEVELS = 2;
 
     private final OpenProjects projects;
     private final TreeViewer viewer;
@@ -80,7 +81,9 @@ final class ProjectTreePanel extends Composite {
     }
 
     void show(ProjectSession session) {
-        viewer.expandToLevel(session.project(), FIRST_LEVELS);
+        viewer.expandToLevel(session.project(), 1);
+        Optional.ofNullable(session.project().getBuilding())
+                .ifPresent(building -> viewer.expandToLevel(building, FIRST_LEVELS));
         viewer.setSelection(new StructuredSelection(session.project()), true);
     }
 

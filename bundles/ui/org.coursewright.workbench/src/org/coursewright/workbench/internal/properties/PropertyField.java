@@ -1,11 +1,8 @@
 package org.coursewright.workbench.internal.properties;
 
-import java.util.EnumSet;
 import java.util.Optional;
-import java.util.Set;
 
 import org.coursewright.model.edit.PropertyDescriptor;
-import org.coursewright.model.edit.ValueKind;
 import org.coursewright.workbench.internal.element.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
@@ -17,11 +14,8 @@ import org.eclipse.swt.widgets.Label;
 /** One property in a form: its label with the unit, its value, and below them why what was typed is refused. */
 abstract class PropertyField {
 
-    private static final int WIDTH = 150;
-
-    /** Kinds whose values may be long, so that their fields are as wide as the form. */
-    private static final Set<ValueKind> WIDE = EnumSet.of(ValueKind.TEXT, ValueKind.LONG_TEXT, ValueKind.LENGTHS,
-            ValueKind.DATES, ValueKind.ELEMENTS);
+    /** Least width; a field takes whatever room its view has. */
+    private static final int WIDTH = 96;
 
     private final ElementEditing editing;
     private final PropertyDescriptor property;
@@ -57,9 +51,8 @@ abstract class PropertyField {
         label.setToolTipText(property.help());
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, verticalAlignment()).applyTo(label);
         control = createControl(form);
-        boolean wide = WIDE.contains(property.kind());
-        GridDataFactory.fillDefaults().grab(wide, false).hint(WIDTH, height())
-                .align(wide ? SWT.FILL : SWT.BEGINNING, SWT.CENTER).applyTo(control);
+        GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, height()).align(SWT.FILL, SWT.CENTER)
+                .applyTo(control);
         new AccessibleName(property.label()).applyTo(control);
         refusal = new RefusalLine(form);
     }

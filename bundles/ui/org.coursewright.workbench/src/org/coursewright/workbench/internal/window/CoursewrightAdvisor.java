@@ -15,6 +15,9 @@ import org.coursewright.workbench.internal.safety.Autosave;
 import org.coursewright.workbench.internal.safety.RecoveryReport;
 import org.coursewright.workbench.internal.welcome.Welcome;
 import org.coursewright.workbench.notice.Notices;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPage;
@@ -79,6 +82,16 @@ final class CoursewrightAdvisor extends WorkbenchAdvisor {
         projects.addListener(new RecoveryReport(notices));
         projects.addListener(new Autosave(projects, Preferences.ofWorkbench(), notices,
                 Display.getCurrent()::timerExec));
+    }
+
+    /** What the platform keeps of open projects is in order at the next start. */
+    @Override
+    public void postShutdown() {
+        try {
+            ResourcesPlugin.getWorkspace().save(true, null);
+        } catch (CoreException e) {
+            ILog.of(getClass()).log(e.getStatus());
+        }
     }
 
     @Override

@@ -17,7 +17,10 @@ import org.eclipse.osgi.util.NLS;
 record SettingsFolder(Location location, boolean isOurs, String explanation) implements AutoCloseable {
 
     static SettingsFolder ofInstance() {
-        Location location = Platform.getInstanceLocation();
+        return of(Platform.getInstanceLocation());
+    }
+
+    static SettingsFolder of(Location location) {
         String folder = String.valueOf(location.getURL().getPath());
         try {
             boolean locked = location.lock();
