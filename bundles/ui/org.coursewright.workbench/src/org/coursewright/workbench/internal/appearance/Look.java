@@ -2,8 +2,10 @@ package org.coursewright.workbench.internal.appearance;
 
 import org.coursewright.workbench.WorkbenchIds;
 import org.coursewright.workbench.internal.preference.Appearance;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.JFacePreferences;
-import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.StringConverter;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
 
@@ -13,6 +15,8 @@ enum Look {
     LIGHT(new RGB(107, 101, 92), new RGB(0, 92, 175)),
     /** Light on dark. */
     DARK(new RGB(171, 166, 157), new RGB(143, 195, 245));
+
+    private static final String COLOURS = "org.eclipse.ui.workbench";
 
     private final RGB addition;
     private final RGB link;
@@ -38,11 +42,15 @@ enum Look {
         };
     }
 
-    /** Gives the toolkit's viewers the inks that neither style sheets nor native widgets know. */
+    /**
+     * Gives viewers the inks that neither style sheets nor native widgets know, as the platform's own settings of colours:
+     * what is put into its register of colours directly is overwritten at the next change of style.
+     */
     void giveInks() {
-        JFaceResources.getColorRegistry().put(JFacePreferences.QUALIFIER_COLOR, addition);
-        JFaceResources.getColorRegistry().put(JFacePreferences.HYPERLINK_COLOR, link);
-        JFaceResources.getColorRegistry().put(JFacePreferences.ACTIVE_HYPERLINK_COLOR, link);
+        IEclipsePreferences colours = InstanceScope.INSTANCE.getNode(COLOURS);
+        colours.put(JFacePreferences.QUALIFIER_COLOR, StringConverter.asString(addition));
+        colours.put(JFacePreferences.HYPERLINK_COLOR, StringConverter.asString(link));
+        colours.put(JFacePreferences.ACTIVE_HYPERLINK_COLOR, StringConverter.asString(link));
     }
 
     /** @return id of the style sheet in plugin.xml */

@@ -23,12 +23,12 @@ public final class Looks {
     public void prepare() {
         Look look = Look.of(preferences.appearance());
         NativeLook.show(look);
+        look.giveInks();
         InstanceScope.INSTANCE.getNode(ENGINE_SETTINGS).put(ENGINE_THEME, look.themeId());
     }
 
     /** From now on follows what is chosen. */
     public void follow() {
-        Look.of(preferences.appearance()).giveInks();
         preferences.store().addPropertyChangeListener(event -> {
             if (event.getProperty().equals(Preferences.APPEARANCE)) {
                 Display.getDefault().asyncExec(this::show);
