@@ -5,11 +5,11 @@ import java.util.List;
 import org.eclipse.gef.ui.actions.ActionBarContributor;
 import org.eclipse.ui.actions.ActionFactory;
 
-/** Connects the menu's undo, redo, delete and select all with the diagram that is active. */
+/** Connects the menu's undo, redo, delete, select all and print with the diagram that is active. */
 public final class DiagramActionBars extends ActionBarContributor {
 
     private static final List<ActionFactory> SHARED = List.of(ActionFactory.UNDO, ActionFactory.REDO,
-            ActionFactory.DELETE, ActionFactory.SELECT_ALL);
+            ActionFactory.DELETE, ActionFactory.SELECT_ALL, ActionFactory.PRINT);
 
     @Override
     protected void buildActions() {

@@ -2,7 +2,9 @@ package org.coursewright.layout.ui.plan.dimension;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.coursewright.layout.ui.plan.dimension.Dimension.Kind;
@@ -15,17 +17,28 @@ import org.coursewright.model.building.Wall;
 /**
  * The dimension strings of a storey: outside every wall that faces the open, from face to jamb and jamb to jamb, then
  * over all.
- *
- * @param storey how its walls lie
  */
-public record DimensionChains(StoreyShape storey) {
+public final class DimensionChains {
+
+    private final StoreyShape storey;
+    private final OpenSide open;
+    private final Map<Wall, Optional<Boolean>> openOnLeft = new HashMap<>();
+
+    /** @param storey how its walls lie */
+    public DimensionChains(StoreyShape storey) {
+        this.storey = storey;
+        this.open = new OpenSide(storey);
+    }
+
+    private Optional<Boolean> isOpenOnLeft(WallShape wall) {
+        return openOnLeft.computeIfAbsent(wall.wall(), each -> open.of(wall));
+    }
 
     /** @return the dimensions outside the building, wall by wall */
     public List<Dimension> outside() {
-        OpenSide open = new OpenSide(storey);
         List<Dimension> found = new ArrayList<>();
         storey.walls().values().forEach(
-                wall -> open.of(wall).ifPresent(left -> found.addAll(of(new WallSide(wall, left)))));
+                wall -> isOpenOnLeft(wall).ifPresent(left -> found.addAll(of(new WallSide(wall, left)))));
         return found;
     }
 
@@ -42,7 +55,7 @@ public record DimensionChains(StoreyShape storey) {
      * @return whether its dimensions are on its left
      */
     public boolean isLeft(WallShape wall) {
-        return new OpenSide(storey).of(wall).orElseGet(() -> isLeftPlainer(wall));
+        return isOpenOnLeft(wall).orElseGet(() -> isLeftPlainer(wall));
     }
 
     private boolean isLeftPlainer(WallShape wall) {

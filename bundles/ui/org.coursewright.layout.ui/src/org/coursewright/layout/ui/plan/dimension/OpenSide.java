@@ -37,15 +37,18 @@ record OpenSide(StoreyShape storey) {
         return open;
     }
 
+    /** Whether the ray from the eye meets the other centre line; in floating point, for nothing is measured here. */
     private static boolean isHit(PlanPoint eye, Heading away, WallShape other) {
-        Length one = away.across(eye.to(other.from()));
-        Length next = away.across(eye.to(other.to()));
-        if (Long.signum(one.units()) * Long.signum(next.units()) > 0 || one.equals(next)) {
+        double fromX = other.from().x().units() - eye.x().units();
+        double fromY = other.from().y().units() - eye.y().units();
+        double toX = other.to().x().units() - eye.x().units();
+        double toY = other.to().y().units() - eye.y().units();
+        double one = away.east() * fromY - away.north() * fromX;
+        double next = away.east() * toY - away.north() * toX;
+        if (one * next > 0 || one == next) {
             return false;
         }
-        double share = (double) one.units() / (one.units() - next.units());
-        PlanPoint hit = other.from().plus(other.heading().ahead(
-                Length.ofUnits(Math.round(share * other.from().distance(other.to()).units()))));
-        return away.along(eye.to(hit)).signum() > 0;
+        double share = one / (one - next);
+        return away.east() * (fromX + share * (toX - fromX)) + away.north() * (fromY + share * (toY - fromY)) > 1;
     }
 }

@@ -2,6 +2,7 @@ package org.coursewright.layout.ui.plan.editor;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -10,6 +11,11 @@ import org.coursewright.core.check.ProjectResults;
 import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.derive.NodeState;
 import org.coursewright.diagram.ui.editor.DiagramEditor;
+import org.coursewright.layout.ui.plan.action.AlignAction;
+import org.coursewright.layout.ui.plan.action.CopyAction;
+import org.coursewright.layout.ui.plan.action.MirrorAction;
+import org.coursewright.layout.ui.plan.change.Alignment;
+import org.coursewright.layout.ui.plan.paint.Lettering;
 import org.coursewright.layout.ui.plan.paint.PlanInk;
 import org.coursewright.layout.ui.plan.part.DimensionPart;
 import org.coursewright.layout.ui.plan.part.PlanPart;
@@ -17,6 +23,7 @@ import org.coursewright.layout.ui.plan.part.PlanParts;
 import org.coursewright.layout.ui.plan.part.PlanState;
 import org.coursewright.layout.ui.plan.part.PlanTrouble;
 import org.coursewright.layout.ui.plan.part.StoreyPaintings;
+import org.coursewright.layout.ui.plan.shape.StoreyShape;
 import org.coursewright.model.building.Building;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Storey;
@@ -26,6 +33,8 @@ import org.eclipse.core.runtime.Adapters;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.gef.KeyStroke;
+import org.eclipse.gef.ui.actions.SelectionAction;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ISelection;
@@ -35,7 +44,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.PartInitException;
 
 /** Shows a storey of the building from above. */
 public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes {
@@ -45,8 +57,18 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
 
     private PlanView view;
     private PlanHeader header;
+    private PlanPaper paper;
+    private PlanTools tools;
     private PlanFit fit;
     private DerivationGraph.Listening listening;
+
+    @Override
+    public void init(IEditorSite site, IEditorInput opened) throws PartInitException {
+        super.init(site, opened);
+        PlanDomain domain = new PlanDomain(this);
+        domain.setCommandStack(getCommandStack());
+        setEditDomain(domain);
+    }
 
     private Building building() {
         return (Building) element();
@@ -58,14 +80,17 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
 
     @Override
     public void createPartControl(Composite parent) {
-        view = new PlanView(project());
+        view = new PlanView(project(), new Lettering(parent.getDisplay().getSystemFont()));
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         header = new PlanHeader(parent, this);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
-        Composite paper = new Composite(parent, SWT.NONE);
-        paper.setLayout(new org.eclipse.swt.layout.FillLayout());
+        paper = new PlanPaper(parent);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(paper);
-        super.createPartControl(paper);
+        super.createPartControl(paper.middle());
+        paper.addRulers(getGraphicalViewer(), this::state);
+        tools = new PlanTools(getEditDomain(), getGraphicalViewer(), this::say);
+        ((PlanDomain) getEditDomain()).onToolChange(this::toolChanged);
+        toolChanged();
         listening = results().listen(ProjectResults.CHECK, parent.getDisplay()::asyncExec, this::checked);
         storeys().stream().findFirst().ifPresentOrElse(this::show, this::describe);
     }
@@ -75,10 +100,15 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         super.configureGraphicalViewer();
         GraphicalViewer viewer = getGraphicalViewer();
         viewer.setEditPartFactory(new PlanParts(this::state));
-        fit = new PlanFit(viewer, () -> view.shape().bounds(), corner -> {
-            view.corner(corner);
-            refreshParts();
-        });
+        viewer.setKeyHandler(new PlanKeys(viewer, this::fit, Map.of('s', () -> tool(PlanTools.Kind.SELECT), 'w',
+                () -> tool(PlanTools.Kind.WALL), 'd', () -> tool(PlanTools.Kind.DOOR), 'n',
+                () -> tool(PlanTools.Kind.WINDOW))));
+        addActions(viewer);
+        fit = new PlanFit(viewer, () -> view.shape().bounds().or(() -> state().underlay().flatMap(StoreyShape::bounds)),
+                scale -> new StoreyPaintings(state()).bounds(scale), corner -> {
+                    view.corner(corner);
+                    refreshParts();
+                });
         viewer.addSelectionChangedListener(event -> chosen());
         viewer.getControl().getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
@@ -86,6 +116,36 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
                 event.result = NLS.bind(PlanText.accessiblePlan, view.storey().map(ElementLabels::of).orElse(""));
             }
         });
+    }
+
+    private void addActions(GraphicalViewer viewer) {
+        List<SelectionAction> actions = List.of(new CopyAction(this, viewer), new MirrorAction(this, viewer, true),
+                new MirrorAction(this, viewer, false), new AlignAction(this, viewer, Alignment.Side.LOWER),
+                new AlignAction(this, viewer, Alignment.Side.CENTRE),
+                new AlignAction(this, viewer, Alignment.Side.UPPER));
+        actions.forEach(getActionRegistry()::registerAction);
+        getActionRegistry().registerAction(new PlanPrintAction(this, () -> new StoreyPaintings(state()).picture()));
+        viewer.setContextMenu(new PlanMenu(viewer, getActionRegistry(), actions));
+        viewer.getKeyHandler().put(KeyStroke.getPressed('\u0004', 'd', SWT.CTRL), actions.get(0));
+    }
+
+    @Override
+    public void tool(PlanTools.Kind kind) {
+        tools.take(kind);
+        getGraphicalViewer().getControl().setFocus();
+    }
+
+    private void toolChanged() {
+        if (!header.isDisposed()) {
+            header.show(tools.active());
+            if (tools.active() == PlanTools.Kind.SELECT) {
+                say(words(), false);
+            }
+        }
+    }
+
+    private void say(String text, boolean refusal) {
+        header.say(text, refusal ? Optional.of(ink().warning()) : Optional.empty());
     }
 
     @Override
@@ -112,6 +172,14 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         showContents();
         describe();
         fit.now();
+    }
+
+    @Override
+    protected void refreshParts() {
+        super.refreshParts();
+        if (paper != null) {
+            paper.redrawRulers();
+        }
     }
 
     private void showContents() {
@@ -175,7 +243,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         header.show(storeys(), view.storey(), view.underlay());
         setPartName(view.storey().map(storey -> NLS.bind(PlanText.part, ElementLabels.of(storey)))
                 .orElseGet(() -> getEditorInput().getName()));
-        header.say(words());
+        say(words(), false);
     }
 
     private String words() {
@@ -215,9 +283,18 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         }
         boolean keeps = walls.isEmpty() && hasDimension(getGraphicalViewer().getSelectedEditParts());
         if (!keeps && view.measure(walls)) {
-            refreshParts();
+            refreshSoon();
         }
-        header.say(words());
+        say(words(), false);
+    }
+
+    /** Later, for parts that go deselect themselves while others are being refreshed. */
+    private void refreshSoon() {
+        paper.getDisplay().asyncExec(() -> {
+            if (!paper.isDisposed()) {
+                refreshParts();
+            }
+        });
     }
 
     private static boolean hasDimension(List<?> parts) {

@@ -2,14 +2,15 @@ package org.coursewright.layout.ui.plan.editor;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
-import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.shape.PlanBounds;
 import org.coursewright.layout.ui.plan.shape.PlanPoint;
-import org.coursewright.layout.ui.plan.shape.PlanVector;
+import org.coursewright.measure.Length;
 import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -17,11 +18,18 @@ import org.eclipse.swt.graphics.Point;
 /** Shows the whole plan as large as possible, in the middle, and keeps it so while the window changes, until somebody zooms. */
 final class PlanFit {
 
-    /** Room for rows of dimensions and their words. */
-    private static final int MARGIN = DimensionRow.FIRST.distance() + 3 * DimensionRow.APART + 8;
+    private static final int MARGIN = 12;
+    private static final int ROUNDS = 14;
+    private static final double SMALLER = 0.94;
+    private static final int LEAST = 100;
+
+    /** What is shown of a storey without walls: room for a small building. */
+    private static final PlanBounds EMPTY = new PlanBounds(PlanPoint.ORIGIN,
+            new PlanPoint(Length.ofMillimetres(12_000), Length.ofMillimetres(9000)));
 
     private final GraphicalViewer viewer;
     private final Supplier<Optional<PlanBounds>> bounds;
+    private final Function<DiagramScale, Optional<Rectangle>> covered;
     private final Consumer<PlanPoint> corner;
     private boolean kept = true;
     private boolean fitting;
@@ -29,12 +37,15 @@ final class PlanFit {
 
     /**
      * @param viewer of the plan
-     * @param bounds of what is shown
+     * @param bounds of the walls that are shown
+     * @param covered pixels of everything that is shown at a scale, from the origin of the plan
      * @param corner told which point is to be in the upper left corner; shows everything anew
      */
-    PlanFit(GraphicalViewer viewer, Supplier<Optional<PlanBounds>> bounds, Consumer<PlanPoint> corner) {
+    PlanFit(GraphicalViewer viewer, Supplier<Optional<PlanBounds>> bounds,
+            Function<DiagramScale, Optional<Rectangle>> covered, Consumer<PlanPoint> corner) {
         this.viewer = viewer;
         this.bounds = bounds;
+        this.covered = covered;
         this.corner = corner;
         viewer.getControl().addListener(SWT.Resize, event -> again());
         DiagramScale.zoom(viewer).addZoomListener(zoom -> kept &= fitting);
@@ -49,21 +60,35 @@ final class PlanFit {
     /** Fits the plan. */
     void now() {
         Point area = viewer.getControl().getSize();
-        if (area.x > 2 * MARGIN && area.y > 2 * MARGIN) {
+        if (area.x > LEAST && area.y > LEAST) {
             fitted = area;
-            bounds.get().ifPresent(box -> fit(box, area));
+            fit(bounds.get().orElse(EMPTY), area);
         }
     }
 
+    /** Dimension strings are as large at every scale, so the scale is tried for, from the greatest down. */
     private void fit(PlanBounds box, Point area) {
         DiagramScale wide = DiagramScale.fitting(box.width(), area.x - 2 * MARGIN);
         DiagramScale high = DiagramScale.fitting(box.depth(), area.y - 2 * MARGIN);
+        DiagramScale scale = new DiagramScale(Math.min(wide.zoom(), high.zoom()));
+        for (int i = 0; i < ROUNDS && !fits(scale, area); i++) {
+            scale = new DiagramScale(scale.zoom() * SMALLER);
+        }
         fitting = true;
-        DiagramScale.zoom(viewer).setZoom(Math.min(wide.zoom(), high.zoom()));
+        DiagramScale.zoom(viewer).setZoom(scale.zoom());
         fitting = false;
         kept = true;
-        DiagramScale scale = DiagramScale.of(viewer);
-        corner.accept(box.centre().plus(new PlanVector(scale.toLength(-area.x / 2), scale.toLength(area.y / 2))));
+        DiagramScale shown = DiagramScale.of(viewer);
+        Rectangle all = covered.apply(shown).orElseGet(
+                () -> new Rectangle(0, -shown.toPixels(box.depth()), shown.toPixels(box.width()),
+                        shown.toPixels(box.depth())));
+        corner.accept(new PlanPoint(shown.toLength(all.getCenter().x - area.x / 2),
+                shown.toLength(area.y / 2 - all.getCenter().y)));
         ((FigureCanvas) viewer.getControl()).getViewport().setViewLocation(0, 0);
+    }
+
+    private boolean fits(DiagramScale scale, Point area) {
+        return covered.apply(scale)
+                .filter(all -> all.width + 2 * MARGIN > area.x || all.height + 2 * MARGIN > area.y).isEmpty();
     }
 }

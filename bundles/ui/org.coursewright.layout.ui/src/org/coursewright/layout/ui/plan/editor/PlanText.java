@@ -21,6 +21,13 @@ final class PlanText extends NLS {
     public static String several;
     public static String storey;
     public static String summary;
+    public static String toolSelect;
+    public static String toolWall;
+    public static String svgFiles;
+    public static String toolDoor;
+    public static String toolWindow;
+    public static String print;
+    public static String cannotPrint;
     public static String underlay;
 
     static {
@@ -28,5 +35,14 @@ final class PlanText extends NLS {
     }
 
     private PlanText() {
+    }
+
+    static String of(PlanTools.Kind kind) {
+        return switch (kind) {
+            case SELECT -> toolSelect;
+            case WALL -> toolWall;
+            case DOOR -> toolDoor;
+            case WINDOW -> toolWindow;
+        };
     }
 }

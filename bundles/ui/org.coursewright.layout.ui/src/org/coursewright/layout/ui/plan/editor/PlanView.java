@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.dimension.DimensionChains;
+import org.coursewright.layout.ui.plan.paint.Lettering;
 import org.coursewright.layout.ui.plan.paint.PlanInk;
 import org.coursewright.layout.ui.plan.part.PlanState;
 import org.coursewright.layout.ui.plan.part.PlanTrouble;
@@ -25,6 +26,7 @@ import org.coursewright.model.project.Project;
 final class PlanView {
 
     private final Project project;
+    private final Lettering lettering;
     private Optional<Storey> storey = Optional.empty();
     private Optional<Storey> underlay = Optional.empty();
     private boolean gridShown = true;
@@ -33,11 +35,13 @@ final class PlanView {
     private PlanTrouble trouble = PlanTrouble.NONE;
     private Set<Wall> measured = Set.of();
     private Optional<StoreyShape> shape = Optional.empty();
+    private Optional<DimensionChains> chains = Optional.empty();
     private Optional<Set<Wall>> left = Optional.empty();
     private Optional<PlanState> state = Optional.empty();
 
-    PlanView(Project project) {
+    PlanView(Project project, Lettering lettering) {
         this.project = project;
+        this.lettering = lettering;
     }
 
     Optional<Storey> storey() {
@@ -92,6 +96,7 @@ final class PlanView {
     /** Takes note that the project is another. */
     void changed() {
         shape = Optional.empty();
+        chains = Optional.empty();
         left = Optional.empty();
         state = Optional.empty();
     }
@@ -106,16 +111,22 @@ final class PlanView {
     PlanState state(PlanInk ink) {
         if (state.filter(known -> known.ink().equals(ink)).isEmpty()) {
             state = Optional.of(new PlanState(project, corner, shape(), measuredLeft(), PlanState.byKey(dimensions()),
-                    underlay.map(each -> StoreyShape.of(each, project)), ink, ProjectFormat.of(project),
+                    underlay.map(each -> StoreyShape.of(each, project)), ink, lettering, ProjectFormat.of(project),
                     gridShown ? Optional.of(module().step()) : Optional.empty(), trouble));
         }
         return state.get();
     }
 
+    private DimensionChains chains() {
+        if (chains.isEmpty()) {
+            chains = Optional.of(new DimensionChains(shape()));
+        }
+        return chains.get();
+    }
+
     private Set<Wall> measuredLeft() {
         if (left.isEmpty()) {
-            DimensionChains chains = new DimensionChains(shape());
-            left = Optional.of(shape().walls().values().stream().filter(chains::isLeft).map(WallShape::wall)
+            left = Optional.of(shape().walls().values().stream().filter(chains()::isLeft).map(WallShape::wall)
                     .collect(Collectors.toUnmodifiableSet()));
         }
         return left.get();
@@ -128,9 +139,8 @@ final class PlanView {
     }
 
     private List<Dimension> dimensions() {
-        DimensionChains chains = new DimensionChains(shape());
-        Set<Dimension> shown = new LinkedHashSet<>(dimensionsShown ? chains.outside() : List.of());
-        measured.forEach(wall -> shown.addAll(chains.of(wall)));
+        Set<Dimension> shown = new LinkedHashSet<>(dimensionsShown ? chains().outside() : List.of());
+        measured.forEach(wall -> shown.addAll(chains().of(wall)));
         return new ArrayList<>(shown);
     }
 }

@@ -1,5 +1,6 @@
 package org.coursewright.layout.ui.plan.paint;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.coursewright.layout.ui.plan.dimension.Dimension;
@@ -43,16 +44,16 @@ public record DimensionPainting(Dimension dimension, String text, DimensionRow r
 
     /** @return whether there is room for the length between the strokes */
     public boolean isLegible() {
-        var size = SlantedText.size(text);
+        var size = place.lettering().size(text);
         return (row.turned() ? size.height : size.width) + 2 <= (int) Math.round(from().getDistance(to()));
     }
 
     private SlantedText label() {
         Point middle = new Point((from().x + to().x) / 2, (from().y + to().y) / 2);
-        var size = SlantedText.size(text);
+        var size = place.lettering().size(text);
         int off = row.turned() ? size.width / 2 + STROKE + 1 : size.height / 2 + 1;
         return SlantedText.along(row.turned() ? dimension.away() : along(), text,
-                PlanPlace.ahead(middle, dimension.away(), off));
+                PlanPlace.ahead(middle, dimension.away(), off), place.lettering());
     }
 
     /** @return the box around the length, empty if it is not written */
@@ -65,9 +66,15 @@ public record DimensionPainting(Dimension dimension, String text, DimensionRow r
         return new Rectangle(from(), to()).getExpanded(2, 2);
     }
 
+    /** @return the boxes around the lines from the face */
+    List<Rectangle> extensions() {
+        return List.of(new Rectangle(place.pixel(dimension.from()), from()),
+                new Rectangle(place.pixel(dimension.to()), to()));
+    }
+
     /** @return pixels from the line to beyond the length */
     int depth() {
-        var size = SlantedText.size(text);
+        var size = place.lettering().size(text);
         return row.turned() ? size.width + 2 * STROKE + 2 : DimensionRow.APART;
     }
 

@@ -6,8 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import org.coursewright.layout.ui.plan.dimension.Dimension;
+import org.coursewright.layout.ui.plan.shape.Heading;
 import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.model.building.Wall;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -16,14 +19,17 @@ import org.eclipse.draw2d.geometry.Rectangle;
 public final class DimensionRows {
 
     private static final int STEP = 6;
-    private static final int FARTHEST = 400;
+    private static final int FARTHEST = 132;
     private static final int AIR = 2;
+    private static final double SLANTED = 0.01;
 
     private final PlanPlace place;
     private final PlanInk ink;
     private final Function<Dimension, String> text;
-    private final Collection<WallShape> walls;
+    private final List<Box> boxes;
     private final List<Rectangle> taken = new ArrayList<>();
+    private final List<Rectangle> dimensionWords = new ArrayList<>();
+    private final List<Rectangle> extensions = new ArrayList<>();
     private final List<Rectangle> lines = new ArrayList<>();
     private final Map<Dimension, DimensionRow> rows = new HashMap<>();
     private final Map<Wall, Integer> next = new HashMap<>();
@@ -33,7 +39,8 @@ public final class DimensionRows {
         this.place = place;
         this.ink = ink;
         this.text = text;
-        this.walls = walls;
+        this.boxes = walls.stream().filter(DimensionRows::isUpright).map(
+                wall -> new Box(wall.heading(), place.pixels(wall.outline()).getBounds())).toList();
         taken.addAll(words);
     }
 
@@ -74,11 +81,9 @@ public final class DimensionRows {
 
     private void place(List<Dimension> string) {
         boolean turned = string.stream().anyMatch(each -> !painting(each, DimensionRow.FIRST).isLegible());
-        int distance = next.getOrDefault(string.get(0).wall(), DimensionRow.FIRST.distance());
-        int farthest = distance + FARTHEST;
-        while (distance < farthest && !isFree(string, new DimensionRow(distance, turned))) {
-            distance += STEP;
-        }
+        int nearest = next.getOrDefault(string.get(0).wall(), DimensionRow.FIRST.distance());
+        int distance = IntStream.iterate(nearest, at -> at <= nearest + FARTHEST, at -> at + STEP)
+                .filter(at -> isFree(string, new DimensionRow(at, turned))).findFirst().orElse(nearest);
         DimensionRow row = new DimensionRow(distance, turned);
         string.forEach(each -> rows.put(each, row));
         int deepest = string.stream().map(each -> painting(each, row)).mapToInt(DimensionPainting::depth).max()
@@ -86,7 +91,9 @@ public final class DimensionRows {
         next.merge(string.get(0).wall(), distance + Math.max(DimensionRow.APART, deepest), Math::max);
         string.stream().map(each -> painting(each, row)).forEach(each -> {
             lines.add(each.line());
+            extensions.addAll(each.extensions());
             each.words().ifPresent(taken::add);
+            each.words().ifPresent(dimensionWords::add);
         });
     }
 
@@ -96,20 +103,28 @@ public final class DimensionRows {
 
     private boolean isFree(DimensionPainting painting) {
         Rectangle line = painting.line();
-        boolean lineFree = taken.stream().noneMatch(line::intersects) && lines.stream().noneMatch(
-                other -> other.intersects(line) && other.width > other.height == line.width > line.height)
+        boolean lineFree = taken.stream().noneMatch(line::intersects)
+                && painting.extensions().stream().noneMatch(each -> dimensionWords.stream().anyMatch(each::intersects))
+                && lines.stream().noneMatch(
+                        other -> other.intersects(line) && other.width > other.height == line.width > line.height)
                 && boxes(painting.dimension(), true).noneMatch(line::intersects);
         return lineFree && painting.words().map(words -> words.getExpanded(AIR, 0)).filter(
                 words -> taken.stream().anyMatch(words::intersects) || lines.stream().anyMatch(words::intersects)
+                        || extensions.stream().anyMatch(words::intersects)
                         || boxes(painting.dimension(), false).anyMatch(words::intersects))
                 .isEmpty();
     }
 
-    /** Boxes around walls; of slanted ones the box says little, so they do not count. */
-    private java.util.stream.Stream<Rectangle> boxes(Dimension dimension, boolean parallel) {
-        return walls.stream().filter(wall -> Math.abs(wall.heading().east() * wall.heading().north()) < 0.01)
-                .filter(wall -> !parallel || !wall.heading().isParallel(dimension.away()))
-                .map(wall -> place.pixels(wall.outline()).getBounds());
+    /** The box around a wall; around a slanted one it would say little. */
+    private record Box(Heading heading, Rectangle bounds) {
+    }
+
+    private static boolean isUpright(WallShape wall) {
+        return Math.abs(wall.heading().east() * wall.heading().north()) < SLANTED;
+    }
+
+    private Stream<Rectangle> boxes(Dimension dimension, boolean parallel) {
+        return boxes.stream().filter(box -> !parallel || !box.heading().isParallel(dimension.away())).map(Box::bounds);
     }
 
     private DimensionPainting painting(Dimension dimension, DimensionRow row) {

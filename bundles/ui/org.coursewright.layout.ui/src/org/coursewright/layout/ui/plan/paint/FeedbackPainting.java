@@ -36,7 +36,7 @@ public record FeedbackPainting(List<List<PlanPoint>> outlines, List<SnapMark> ma
     }
 
     private Rectangle label() {
-        Dimension size = SlantedText.size(words).getExpanded(2 * PADDING, 2 * PADDING);
+        Dimension size = place.lettering().size(words).getExpanded(2 * PADDING, 2 * PADDING);
         Point point = place.pixel(at);
         return new Rectangle(point.x + OFF, point.y - OFF - size.height, size.width, size.height);
     }
@@ -100,7 +100,7 @@ public record FeedbackPainting(List<List<PlanPoint>> outlines, List<SnapMark> ma
         graphics.setBackgroundColor(ink.basic().accent());
         graphics.fillRectangle(box);
         graphics.setForegroundColor(ink.basic().paper());
-        graphics.setFont(SlantedText.font());
+        graphics.setFont(place.lettering().font());
         graphics.drawText(words, box.x + PADDING, box.y + PADDING);
     }
 

@@ -103,9 +103,9 @@ public record OpeningPainting(WallShape wall, Length offset, Length width, Openi
         Length half = wall.module().half();
         PlanPoint face = wall.at(offset.plus(Length.ofUnits(width.units() / 2)), markLeft ? half : half.negated());
         var away = markLeft ? wall.heading().left() : wall.heading().left().reversed();
-        var size = SlantedText.size(mark);
+        var size = place.lettering().size(mark);
         int room = (int) Math.round(Math.abs(away.east()) * size.width / 2 + Math.abs(away.north()) * size.height / 2);
-        return new SlantedText(mark, PlanPlace.ahead(place.pixel(face), away, room + GAP), 0);
+        return new SlantedText(mark, PlanPlace.ahead(place.pixel(face), away, room + GAP), 0, place.lettering());
     }
 
     @Override

@@ -15,16 +15,18 @@ import org.eclipse.draw2d.geometry.PointList;
  * @param scale pixels of lengths
  * @param left pixels to the right at which the origin is
  * @param top pixels down at which the origin is
+ * @param lettering of words
  */
-public record PlanPlace(DiagramScale scale, int left, int top) {
+public record PlanPlace(DiagramScale scale, int left, int top, Lettering lettering) {
 
     /**
      * @param scale pixels of lengths
      * @param corner point of the plan in the upper left corner of the paper
+     * @param lettering of words
      * @return where the points of the plan are
      */
-    public static PlanPlace of(DiagramScale scale, PlanPoint corner) {
-        return new PlanPlace(scale, -scale.toPixels(corner.x()), scale.toPixels(corner.y()));
+    public static PlanPlace of(DiagramScale scale, PlanPoint corner, Lettering lettering) {
+        return new PlanPlace(scale, -scale.toPixels(corner.x()), scale.toPixels(corner.y()), lettering);
     }
 
     /**

@@ -1,13 +1,10 @@
 package org.coursewright.layout.ui.plan.paint;
 
 import org.coursewright.layout.ui.plan.shape.Heading;
-import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.swt.graphics.Font;
-import org.eclipse.swt.widgets.Display;
 
 /**
  * Words along a line, to be read from below or from the right.
@@ -15,26 +12,19 @@ import org.eclipse.swt.widgets.Display;
  * @param words on one line
  * @param centre where their middle is
  * @param degrees by which they are turned counterclockwise, above -90 and up to 90
+ * @param lettering of the plan
  */
-record SlantedText(String words, Point centre, double degrees) {
+record SlantedText(String words, Point centre, double degrees, Lettering lettering) {
 
-    static SlantedText along(Heading heading, String words, Point centre) {
+    static SlantedText along(Heading heading, String words, Point centre, Lettering lettering) {
         double degrees = heading.degrees();
         double upright = degrees > 90.5 && degrees <= 270.5 ? degrees - 180 : degrees > 270 ? degrees - 360 : degrees;
-        return new SlantedText(words, centre, upright);
-    }
-
-    static Font font() {
-        return Display.getCurrent().getSystemFont();
-    }
-
-    static Dimension size(String words) {
-        return FigureUtilities.getTextExtents(words, font());
+        return new SlantedText(words, centre, upright, lettering);
     }
 
     /** The upright box around the turned words. */
     Rectangle bounds() {
-        Dimension size = size(words);
+        Dimension size = lettering.size(words);
         double sine = Math.abs(Math.sin(Math.toRadians(degrees)));
         double cosine = Math.abs(Math.cos(Math.toRadians(degrees)));
         int width = (int) Math.ceil(size.width * cosine + size.height * sine) + 2;
@@ -43,8 +33,8 @@ record SlantedText(String words, Point centre, double degrees) {
     }
 
     void paint(Graphics graphics) {
-        Dimension size = size(words);
-        graphics.setFont(font());
+        Dimension size = lettering.size(words);
+        graphics.setFont(lettering.font());
         if (degrees == 0) {
             graphics.drawText(words, centre.x - size.width / 2, centre.y - size.height / 2);
             return;
@@ -54,6 +44,5 @@ record SlantedText(String words, Point centre, double degrees) {
         graphics.rotate((float) -degrees);
         graphics.drawText(words, -size.width / 2, -size.height / 2);
         graphics.popState();
-        graphics.restoreState();
     }
 }

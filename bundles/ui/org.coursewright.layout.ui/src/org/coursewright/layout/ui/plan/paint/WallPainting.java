@@ -3,7 +3,6 @@ package org.coursewright.layout.ui.plan.paint;
 import java.util.Optional;
 
 import org.coursewright.core.finding.Severity;
-import org.coursewright.layout.ui.plan.shape.Heading;
 import org.coursewright.layout.ui.plan.shape.PlanEdge;
 import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.measure.Length;
@@ -20,11 +19,10 @@ import org.eclipse.swt.SWT;
  * @param place of the plan on paper
  * @param ink to draw with
  * @param mark that it bears
- * @param markLeft whether the mark stands on the left of the wall if not inside it, else on the right
  * @param trouble the gravest finding about it
  * @param chosen whether it is selected
  */
-public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String mark, boolean markLeft,
+public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String mark,
         Optional<Severity> trouble, boolean chosen) implements Painting {
 
     private static final int AIR = 8;
@@ -58,22 +56,19 @@ public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String 
         graphics.drawLine(place.pixel(edge.from()), place.pixel(edge.to()));
     }
 
-    /** Inside the wall if it fits there, else beside it where its dimension strings are not. */
+    /** In the longest stretch without an opening, if it fits there. */
     private Optional<SlantedText> label() {
-        return mark.isEmpty() ? Optional.empty() : FreeStretch.longest(wall).map(this::label);
+        return mark.isEmpty()
+                ? Optional.empty()
+                : FreeStretch.longest(wall).filter(this::fits).map(
+                        stretch -> SlantedText.along(wall.heading(), mark,
+                                place.pixel(wall.at(stretch.middle(), Length.ZERO)), place.lettering()));
     }
 
-    private SlantedText label(FreeStretch stretch) {
-        var size = SlantedText.size(mark);
-        Point middle = place.pixel(wall.at(stretch.middle(), Length.ZERO));
-        int thickness = place.scale().toPixels(wall.module().thickness());
-        if (size.height <= thickness + GAP
-                && size.width + 2 * GAP <= place.scale().toPixels(stretch.to().minus(stretch.from()))) {
-            return SlantedText.along(wall.heading(), mark, middle);
-        }
-        Heading away = markLeft ? wall.heading().left() : wall.heading().left().reversed();
-        int room = (int) Math.round(Math.abs(away.east()) * size.width / 2 + Math.abs(away.north()) * size.height / 2);
-        return new SlantedText(mark, PlanPlace.ahead(middle, away, thickness / 2 + room + 2 * GAP), 0);
+    private boolean fits(FreeStretch stretch) {
+        var size = place.lettering().size(mark);
+        return size.height <= place.scale().toPixels(wall.module().thickness()) + GAP
+                && size.width + 2 * GAP <= place.scale().toPixels(stretch.to().minus(stretch.from()));
     }
 
     /** @return the box around its mark */

@@ -9,6 +9,7 @@ import java.util.Set;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
+import org.coursewright.layout.ui.plan.paint.Lettering;
 import org.coursewright.layout.ui.plan.paint.PlanInk;
 import org.coursewright.layout.ui.plan.paint.PlanPlace;
 import org.coursewright.layout.ui.plan.shape.PlanPoint;
@@ -28,13 +29,15 @@ import org.coursewright.model.project.Project;
  * @param dimensions that are shown
  * @param underlay another storey underneath
  * @param ink to draw with
+ * @param lettering of words
  * @param format of lengths
  * @param grid step of the grid, empty if it is not shown
  * @param trouble what is wrong with elements
  */
 public record PlanState(Project project, PlanPoint corner, StoreyShape shape, Set<Wall> measuredLeft,
         Map<DimensionKey, Dimension> dimensions,
-        Optional<StoreyShape> underlay, PlanInk ink, LengthFormat format, Optional<Length> grid, PlanTrouble trouble) {
+        Optional<StoreyShape> underlay, PlanInk ink, Lettering lettering, LengthFormat format, Optional<Length> grid,
+        PlanTrouble trouble) {
 
     public PlanState {
         measuredLeft = Set.copyOf(measuredLeft);
@@ -46,7 +49,7 @@ public record PlanState(Project project, PlanPoint corner, StoreyShape shape, Se
      * @return where points of the plan are on paper
      */
     public PlanPlace place(DiagramScale scale) {
-        return PlanPlace.of(scale, corner);
+        return PlanPlace.of(scale, corner, lettering);
     }
 
     /**

@@ -34,7 +34,6 @@ public final class PlanWallPart extends PlanPart<Wall> {
     protected Optional<WallPainting> painting() {
         String mark = element().getMark() == null ? "" : element().getMark();
         return shape().map(shape -> new WallPainting(shape, place(), state().ink(), mark,
-                !state().measuredLeft().contains(element()),
                 PlanTrouble.gravest(findings()), isChosen()));
     }
 

@@ -44,10 +44,20 @@ public record StoreyPaintings(PlanState state) {
         return state.shape().bounds().map(box -> new PlanPicture(paintings(place(box)), Ink.LIGHT.paper()));
     }
 
-    private static PlanPlace place(PlanBounds box) {
+    private PlanPlace place(PlanBounds box) {
         Length side = box.width().isGreaterThan(box.depth()) ? box.width() : box.depth();
         double fitting = DiagramScale.fitting(side, PngFile.LONGEST_SIDE - STRINGS).zoom();
-        return PlanPlace.of(new DiagramScale(Math.min(WANTED, fitting)), box.southWest());
+        return PlanPlace.of(new DiagramScale(Math.min(WANTED, fitting)), box.southWest(), state.lettering());
+    }
+
+    /**
+     * @param scale pixels of lengths
+     * @return the pixels that everything covers with its dimension strings, the plan's origin being at (0, 0); empty if
+     *         there is no wall
+     */
+    public Optional<Rectangle> bounds(DiagramScale scale) {
+        return paintings(new PlanPlace(scale, 0, 0, state.lettering())).stream().map(Painting::bounds)
+                .filter(box -> !box.isEmpty()).reduce((a, b) -> a.getCopy().union(b));
     }
 
     private List<Painting> paintings(PlanPlace place) {
@@ -80,7 +90,7 @@ public record StoreyPaintings(PlanState state) {
     }
 
     private WallPainting wall(WallShape wall, PlanPlace place, PlanInk ink) {
-        return new WallPainting(wall, place, ink, mark(wall.wall()), isMarkLeft(wall), Optional.empty(), false);
+        return new WallPainting(wall, place, ink, mark(wall.wall()), Optional.empty(), false);
     }
 
     private Stream<OpeningPainting> openings(PlanPlace place, PlanInk ink) {

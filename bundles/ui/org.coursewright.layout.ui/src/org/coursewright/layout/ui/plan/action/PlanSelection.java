@@ -1,0 +1,74 @@
+package org.coursewright.layout.ui.plan.action;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.coursewright.diagram.ui.history.EditCommand;
+import org.coursewright.layout.ui.plan.part.PlanOpeningPart;
+import org.coursewright.layout.ui.plan.part.PlanState;
+import org.coursewright.layout.ui.plan.part.PlanWallPart;
+import org.coursewright.layout.ui.plan.part.StoreyPart;
+import org.coursewright.layout.ui.plan.shape.WallShape;
+import org.coursewright.model.building.Opening;
+import org.coursewright.model.edit.command.ProjectCommand;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.EditPartViewer;
+
+/**
+ * What is selected in a plan.
+ *
+ * @param viewer of the plan
+ */
+public record PlanSelection(EditPartViewer viewer) {
+
+    /** @return the part of the storey, empty if none is shown */
+    public Optional<StoreyPart> storey() {
+        return viewer.getContents() instanceof StoreyPart part ? Optional.of(part) : Optional.empty();
+    }
+
+    /** @return what else is shown */
+    public PlanState state() {
+        return storey().orElseThrow().state();
+    }
+
+    /** @return the walls, in the order in which they were selected */
+    public List<WallShape> walls() {
+        List<WallShape> walls = new ArrayList<>();
+        for (Object each : viewer.getSelectedEditParts()) {
+            if (each instanceof PlanWallPart part) {
+                part.shape().ifPresent(walls::add);
+            }
+        }
+        return walls;
+    }
+
+    /** @return the openings and their walls, in the order in which they were selected */
+    public Map<Opening, WallShape> openings() {
+        Map<Opening, WallShape> openings = new LinkedHashMap<>();
+        for (Object each : viewer.getSelectedEditParts()) {
+            if (each instanceof PlanOpeningPart part) {
+                part.wall().ifPresent(wall -> openings.put(part.element(), wall));
+            }
+        }
+        return openings;
+    }
+
+    /** @return the one part that is selected */
+    public Optional<EditPart> single() {
+        return viewer.getSelectedEditParts().size() == 1
+                ? Optional.of((EditPart) viewer.getSelectedEditParts().get(0))
+                : Optional.empty();
+    }
+
+    /**
+     * Makes an edit.
+     *
+     * @param edit to be made; one that is refused is not
+     */
+    public void execute(ProjectCommand edit) {
+        viewer.getEditDomain().getCommandStack().execute(new EditCommand(edit));
+    }
+}

@@ -1,0 +1,89 @@
+package org.coursewright.layout.ui.plan.editor;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.coursewright.diagram.ui.editor.DiagramKeys;
+import org.coursewright.layout.ui.plan.action.Nudge;
+import org.coursewright.layout.ui.plan.action.PlanSelection;
+import org.coursewright.layout.ui.plan.part.DimensionPart;
+import org.coursewright.layout.ui.plan.part.StoreyPart;
+import org.coursewright.layout.ui.plan.shape.Heading;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.RequestConstants;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
+
+/**
+ * Keys of a plan: arrows move what is selected, with Shift in fine steps; Tab goes from element to element; Enter or F2 types
+ * into a dimension; letters take up tools. The keys of every diagram besides.
+ */
+final class PlanKeys extends DiagramKeys {
+
+    private static final Map<Integer, Heading> ARROWS = Map.of(SWT.ARROW_LEFT, Heading.EAST.reversed(),
+            SWT.ARROW_RIGHT, Heading.EAST, SWT.ARROW_UP, Heading.NORTH, SWT.ARROW_DOWN, Heading.NORTH.reversed());
+
+    private final GraphicalViewer viewer;
+    private final Map<Character, Runnable> letters;
+
+    /**
+     * @param viewer of the plan
+     * @param fit shows everything
+     * @param letters what they do
+     */
+    PlanKeys(GraphicalViewer viewer, Runnable fit, Map<Character, Runnable> letters) {
+        super(viewer, fit);
+        this.viewer = viewer;
+        this.letters = letters;
+    }
+
+    @Override
+    public boolean keyPressed(KeyEvent event) {
+        int held = event.stateMask & SWT.MODIFIER_MASK;
+        if (event.keyCode == SWT.TAB && (held & ~SWT.SHIFT) == 0) {
+            return walk(held == 0 ? 1 : -1);
+        }
+        if (ARROWS.containsKey(event.keyCode) && (held & ~SWT.SHIFT) == 0) {
+            return new Nudge(new PlanSelection(viewer), held == SWT.SHIFT).go(ARROWS.get(event.keyCode))
+                    || super.keyPressed(event);
+        }
+        return held == 0 && plain(event) || super.keyPressed(event);
+    }
+
+    private boolean plain(KeyEvent event) {
+        if (event.character == SWT.ESC) {
+            viewer.deselectAll();
+            return true;
+        }
+        if (event.character == SWT.CR || event.keyCode == SWT.KEYPAD_CR || event.keyCode == SWT.F2) {
+            return type();
+        }
+        Runnable action = letters.get(Character.toLowerCase(event.character));
+        Optional.ofNullable(action).ifPresent(Runnable::run);
+        return action != null;
+    }
+
+    private boolean type() {
+        Optional<EditPart> part = new PlanSelection(viewer).single().filter(DimensionPart.class::isInstance);
+        part.ifPresent(each -> each.performRequest(new Request(RequestConstants.REQ_DIRECT_EDIT)));
+        return part.isPresent();
+    }
+
+    /** Goes to the next element; beyond the last one, out of the plan. */
+    private boolean walk(int by) {
+        List<EditPart> parts = new PlanSelection(viewer).storey().map(StoreyPart::childParts).orElse(List.of());
+        int next = parts.indexOf(viewer.getFocusEditPart()) + by;
+        boolean none = viewer.getSelectedEditParts().isEmpty();
+        int to = none ? by > 0 ? 0 : parts.size() - 1 : next;
+        if (to < 0 || to >= parts.size()) {
+            viewer.deselectAll();
+            return viewer.getControl().traverse(by > 0 ? SWT.TRAVERSE_TAB_NEXT : SWT.TRAVERSE_TAB_PREVIOUS);
+        }
+        viewer.select(parts.get(to));
+        viewer.reveal(parts.get(to));
+        return true;
+    }
+}

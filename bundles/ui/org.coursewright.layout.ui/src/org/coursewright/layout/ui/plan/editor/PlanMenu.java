@@ -1,0 +1,36 @@
+package org.coursewright.layout.ui.plan.editor;
+
+import java.util.List;
+
+import org.eclipse.gef.ContextMenuProvider;
+import org.eclipse.gef.EditPartViewer;
+import org.eclipse.gef.ui.actions.ActionRegistry;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.Separator;
+import org.eclipse.ui.actions.ActionFactory;
+
+/** What can be done with what is selected in a plan. */
+final class PlanMenu extends ContextMenuProvider {
+
+    private final ActionRegistry registry;
+    private final List<? extends IAction> actions;
+
+    PlanMenu(EditPartViewer viewer, ActionRegistry registry, List<? extends IAction> actions) {
+        super(viewer);
+        this.registry = registry;
+        this.actions = List.copyOf(actions);
+    }
+
+    @Override
+    public void buildContextMenu(IMenuManager menu) {
+        menu.add(registry.getAction(ActionFactory.UNDO.getId()));
+        menu.add(registry.getAction(ActionFactory.REDO.getId()));
+        menu.add(new Separator());
+        actions.forEach(menu::add);
+        menu.add(new Separator());
+        menu.add(registry.getAction(ActionFactory.DELETE.getId()));
+        menu.add(new Separator());
+        menu.add(registry.getAction(ActionFactory.PRINT.getId()));
+    }
+}

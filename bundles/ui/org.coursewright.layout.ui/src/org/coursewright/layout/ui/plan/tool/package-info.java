@@ -1,0 +1,2 @@
+/** Tools of the plan editor: drawing walls, placing openings. */
+package org.coursewright.layout.ui.plan.tool;
