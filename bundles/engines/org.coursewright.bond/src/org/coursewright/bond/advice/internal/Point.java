@@ -33,6 +33,10 @@ final class Point {
         return change;
     }
 
+    boolean isPlanned() {
+        return change.signum() == 0;
+    }
+
     WallFace face() {
         return face;
     }

@@ -1,6 +1,7 @@
 package org.coursewright.bond.advice.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import org.coursewright.bond.WallFace;
@@ -17,16 +18,16 @@ import org.coursewright.measure.Progress;
  */
 final class Profile {
 
-    private static final int TIGHTENED = 6;
-
     private final HandedBuilding building;
     private final Adjustable adjustable;
+    private final Terms terms;
     private final Length planned;
     private final List<Point> points = new ArrayList<>();
 
     Profile(HandedBuilding building, WallFace wall, Adjustable adjustable, Terms terms) {
         this.building = building;
         this.adjustable = adjustable;
+        this.terms = terms;
         FaceChange change = terms.change(wall, adjustable);
         Length step = terms.step();
         planned = change.planned();
@@ -39,35 +40,42 @@ final class Profile {
     }
 
     /**
-     * Lays the wall for at most so many values that may come to less than {@code cost}.
+     * The values for which the wall may come to less than {@code cost}, the most promising first. Where time is short,
+     * only those for which its runs alone need less than as planned.
      *
      * @param reach how far the dimension may change
-     * @return those laid, the wall as it is not among them
+     * @param most how many values
      */
-    List<Point> lay(LayingCost cost, Length reach, int most, Progress progress) {
+    List<Point> promising(LayingCost cost, Length reach, int most, Progress progress) {
+        LayingCost limit = terms.isHurried()
+                ? points.stream().filter(Point::isPlanned).map(Point::cost).min(Comparator.naturalOrder()).orElse(cost)
+                : cost;
+        List<Point> promising = points.stream()
+                .filter(point -> !point.isPlanned() && !point.change().abs().isGreaterThan(reach))
+                .filter(point -> point.cost().compareTo(limit) < 0).sorted(Point.ORDER).limit(most).toList();
+        promising.forEach(point -> point.tighten(building, progress));
+        return promising.stream().filter(point -> point.cost().compareTo(cost) < 0).sorted(Point.ORDER).toList();
+    }
+
+    /**
+     * Lays the wall for promising values, at most so many, while one may come to less than those laid before.
+     *
+     * @return those laid
+     */
+    List<Point> lay(List<Point> promising, int most, Progress progress) {
         List<Point> laid = new ArrayList<>();
-        LayingCost least = cost;
-        for (Point point : promising(cost, reach, progress)) {
+        for (Point point : promising) {
             progress.checkCancelled();
-            if (laid.size() < most && point.cost().compareTo(least) < 0) {
+            if (laid.size() < most && laid.stream().allMatch(other -> point.cost().compareTo(other.cost()) < 0)) {
                 point.lay(building, progress);
                 laid.add(point);
-                least = point.cost().compareTo(least) < 0 ? point.cost() : least;
             }
         }
         return laid;
     }
 
-    private List<Point> promising(LayingCost cost, Length reach, Progress progress) {
-        List<Point> promising = points.stream()
-                .filter(point -> point.change().signum() != 0 && !point.change().abs().isGreaterThan(reach))
-                .filter(point -> point.cost().compareTo(cost) < 0).sorted(Point.ORDER).limit(TIGHTENED).toList();
-        promising.forEach(point -> point.tighten(building, progress));
-        return promising.stream().sorted(Point.ORDER).toList();
-    }
-
     DimensionProfile shown(Progress progress) {
-        points.stream().filter(point -> point.change().signum() == 0).forEach(point -> point.lay(building, progress));
+        points.stream().filter(Point::isPlanned).forEach(point -> point.lay(building, progress));
         Length best = points.stream().filter(point -> point.layout().isPresent()).min(Point.ORDER).map(Point::change)
                 .orElse(Length.ZERO);
         return new DimensionProfile(adjustable, planned, points.stream().map(Point::shown).toList(), best);

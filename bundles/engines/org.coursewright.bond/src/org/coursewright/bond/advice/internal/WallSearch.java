@@ -2,7 +2,9 @@ package org.coursewright.bond.advice.internal;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.advice.Adjustable;
@@ -17,7 +19,8 @@ import org.coursewright.measure.Progress;
  */
 final class WallSearch {
 
-    private static final int LAID = 2;
+    /** Values that get a better bound for one that is laid. */
+    private static final int TIGHTENED = 3;
 
     private final HandedBuilding building;
     private final List<Adjustable> adjustables;
@@ -37,27 +40,41 @@ final class WallSearch {
         options.add(planned);
         for (Adjustable adjustable : adjustables) {
             Profile profile = new Profile(building, wall, adjustable, terms);
-            options.addAll(changed(planned, adjustable, profile, LAID, progress));
+            profile.lay(promising(planned, profile, terms.tries(), progress), terms.tries(), progress)
+                    .forEach(point -> offer(planned, adjustable, point));
             profiles.add(profile.shown(progress));
         }
         WallOption last = planned;
         for (WallOption best = best(); best != last; best = best()) {
             last = best;
-            for (Adjustable adjustable : adjustables) {
-                if (best.changes().stream().noneMatch(change -> change.adjustable().equals(adjustable))) {
-                    Profile profile = new Profile(building, best.face(), adjustable, terms);
-                    options.addAll(changed(best, adjustable, profile, 1, progress));
-                }
-            }
+            further(best, progress);
         }
     }
 
-    private List<WallOption> changed(WallOption from, Adjustable adjustable, Profile profile, int most,
-            Progress progress) {
-        return profile.lay(from.cost(), terms.budget().minus(from.movement()), most, progress).stream()
-                .map(point -> from.and(new Change(adjustable, point.change()), point.face(),
-                        point.layout().orElseThrow()))
-                .filter(option -> option.cost().compareTo(from.cost()) < 0).toList();
+    private List<Point> promising(WallOption from, Profile profile, int tries, Progress progress) {
+        return profile.promising(from.cost(), terms.budget().minus(from.movement()), TIGHTENED * tries, progress);
+    }
+
+    /** From the best option so far, lays the one change of another dimension that promises most. */
+    private void further(WallOption from, Progress progress) {
+        Map<Point, Adjustable> promising = new LinkedHashMap<>();
+        for (Adjustable adjustable : adjustables) {
+            if (from.changes().stream().noneMatch(change -> change.adjustable().equals(adjustable))) {
+                Profile profile = new Profile(building, from.face(), adjustable, terms);
+                promising(from, profile, 1, progress).stream().findFirst()
+                        .ifPresent(point -> promising.put(point, adjustable));
+            }
+        }
+        promising.keySet().stream().min(Point.ORDER).ifPresent(point -> {
+            point.lay(building, progress);
+            offer(from, promising.get(point), point);
+        });
+    }
+
+    private void offer(WallOption from, Adjustable adjustable, Point point) {
+        if (point.cost().compareTo(from.cost()) < 0) {
+            options.add(from.and(new Change(adjustable, point.change()), point.face(), point.layout().orElseThrow()));
+        }
     }
 
     private WallOption best() {
