@@ -23,6 +23,8 @@ final class PairFit {
     private final RunShape first;
     private final RunShape second;
     private final long offset;
+    private final Windows firstWindows;
+    private final Windows secondWindows;
     private final boolean forced;
     private final Map<PieceSet, PieceOrders> firstOrders = new IdentityHashMap<>();
     private final Map<PieceSet, PieceOrders> secondOrders = new IdentityHashMap<>();
@@ -33,13 +35,18 @@ final class PairFit {
 
     /**
      * @param offset where the second run begins, measured from the start of the first
+     * @param firstWindows where no joint between pieces of the first run may lie
+     * @param secondWindows the same for the second
      * @param steps how many steps may be taken before the search gives up
      */
-    PairFit(Masonry masonry, RunShape first, RunShape second, long offset, long steps) {
+    PairFit(Masonry masonry, RunShape first, RunShape second, long offset, Windows firstWindows,
+            Windows secondWindows, long steps) {
         this.masonry = masonry;
         this.first = first;
         this.second = second;
         this.offset = offset;
+        this.firstWindows = firstWindows;
+        this.secondWindows = secondWindows;
         this.steps = steps;
         forced = new ForcedViolations(masonry).between(first, second, offset) > 0;
     }
@@ -92,8 +99,8 @@ final class PairFit {
             this.other = other;
             oneScale = Math.max(1, one.joints());
             otherScale = Math.max(1, other.joints());
-            ones = firstOrders.computeIfAbsent(one, set -> new PieceOrders(first, masonry, set));
-            others = secondOrders.computeIfAbsent(other, set -> new PieceOrders(second, masonry, set));
+            ones = firstOrders.computeIfAbsent(one, set -> new PieceOrders(first, masonry, set, firstWindows));
+            others = secondOrders.computeIfAbsent(other, set -> new PieceOrders(second, masonry, set, secondWindows));
             shift = offset * oneScale * otherScale;
             oneWidth = one.jointTotal() * otherScale;
             otherWidth = other.jointTotal() * oneScale;

@@ -16,7 +16,7 @@ final class PartnerSearch {
 
     PartnerSearch(RunStack stack) {
         this.stack = stack;
-        skeleton = new Skeleton(stack);
+        skeleton = stack.skeleton();
     }
 
     /** @param above whether to go upwards from the run */

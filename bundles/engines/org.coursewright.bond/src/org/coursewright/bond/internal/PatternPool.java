@@ -10,23 +10,25 @@ import java.util.Optional;
 /** Patterns considered for all runs of one shape in one wall. It grows as patterns that fit neighbours are found. */
 final class PatternPool {
 
-    /** Pieces cut to length that are tried where fewer do not fit the neighbours. */
-    static final int MOST_CUTS = 3;
+    /** Cuts beyond the least that are tried where fewer do not fit the neighbours. */
+    static final int EXTRA_CUTS = 3;
     private static final int ENOUGH_SPECIALS = 2;
 
     private final RunShape shape;
     private final Masonry masonry;
     private final PieceSets pieceSets;
     private final int leastCuts;
+    private final RunFiller filler;
     private final List<Pattern> patterns = new ArrayList<>();
     private final Map<Pattern, Integer> places = new HashMap<>();
     private final Map<Integer, List<PieceSet>> setsByCuts = new HashMap<>();
 
     /** @param leastCuts what {@link PieceSets#leastCuts} gave for the shape */
-    PatternPool(RunShape shape, Masonry masonry, int leastCuts) {
+    PatternPool(RunShape shape, Masonry masonry, Shortfalls shortfalls, int leastCuts) {
         this.shape = shape;
         this.masonry = masonry;
         this.leastCuts = leastCuts;
+        filler = new RunFiller(shape, masonry, shortfalls);
         pieceSets = new PieceSets(shape, masonry);
         new SeedPatterns(shape, masonry).of(this).forEach(this::add);
     }
@@ -64,69 +66,64 @@ final class PatternPool {
         });
     }
 
-    /** Fewest pieces cut to length, besides those that end at a rake, that fill the run. */
-    int leastLengthCuts() {
-        for (int cuts = 0;; cuts++) {
-            if (!sets(cuts).isEmpty() || cuts > shape.length() / masonry.cutLeast()) {
-                return cuts;
-            }
-        }
-    }
-
     /**
      * The pattern that meets the fewest windows and has, among these, the fewest cuts, then the best preference.
      *
      * @param leastViolations windows that every pattern meets
      * @param mostViolations patterns that meet more windows are not wanted
-     * @param mostCuts pieces cut to length that are tried, or the fewest that fill the run
+     * @param extraCuts cuts beyond the least that are tried
      * @param fewerCuts patterns with as many cuts are not wanted, if they meet {@code mostViolations} windows or more
      */
-    Optional<Pattern> price(Windows windows, int leastViolations, int mostViolations, int fewerCuts, int mostCuts) {
+    Optional<Pattern> price(Windows windows, int leastViolations, int mostViolations, int fewerCuts, int extraCuts) {
         for (int violations = leastViolations; violations <= mostViolations; violations++) {
-            int from = leastLengthCuts();
-            for (int cuts = from; cuts <= Math.max(from, mostCuts); cuts++) {
-                if (violations == mostViolations && cuts + shape.rakeEnds() >= fewerCuts
-                        || violations > leastViolations && cuts > from) {
+            for (int cuts = leastCuts; cuts <= leastCuts + extraCuts; cuts++) {
+                if (violations == mostViolations && cuts >= fewerCuts
+                        || violations > leastViolations && cuts > leastCuts) {
                     break;
                 }
-                Optional<Pattern> best = best(windows, violations, cuts);
-                if (best.isPresent() && (violations < mostViolations || best.get().cuts() < fewerCuts)) {
-                    return best;
+                Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(violations, cuts), violations, cuts);
+                if (found.isPresent()) {
+                    return found;
                 }
             }
         }
         return Optional.empty();
     }
 
+    /** The fewest windows that joints between pieces meet, whatever the cuts, as far as is proven. */
+    int leastMet(Windows windows) {
+        return filler.leastMet(windows);
+    }
+
+    /** All patterns with so many cuts; empty if there are more than {@code most}. */
+    Optional<List<Pattern>> all(int cuts, int most) {
+        return filler.all(cuts, most);
+    }
+
+    /**
+     * The fewest cuts, beyond the least of the shape, of all patterns that meet no more windows than {@code mostMet}; proven.
+     *
+     * @return {@code enough} if it takes so many or more
+     */
+    int extraCuts(Windows windows, int mostMet, int enough) {
+        if (!filler.isComplete()) {
+            return 0;
+        }
+        for (int extra = 0; extra < enough; extra++) {
+            Optional<Pattern> found = filler.best(windows, true, new FillTable.Score(0, leastCuts + extra), mostMet, leastCuts + extra);
+            if (found.isPresent()) {
+                add(found.get());
+                return extra;
+            }
+        }
+        return enough;
+    }
+
     /**
      * Some patterns whose joints between pieces meet no window, those with the fewest cuts that have any; windows at the
      * ends of the run count up to {@code mostAtEnds}.
      */
-    List<Pattern> variants(Windows windows, int mostAtEnds, int mostCuts, int most) {
-        List<Pattern> variants = new ArrayList<>();
-        int from = leastLengthCuts();
-        for (int cuts = from; cuts <= Math.max(from, mostCuts) && variants.isEmpty(); cuts++) {
-            for (PieceSet set : sets(cuts)) {
-                if (variants.size() < most) {
-                    new Sequencer(shape, masonry, set, windows).clear(mostAtEnds).ifPresent(variants::add);
-                }
-            }
-        }
-        return variants;
-    }
-
-    /** Level runs: the first set that can be ordered is the preferred one. Under a rake the order decides over cuts. */
-    private Optional<Pattern> best(Windows windows, int violations, int cuts) {
-        Pattern best = null;
-        for (PieceSet set : sets(cuts)) {
-            Optional<Pattern> found = new Sequencer(shape, masonry, set, windows).sequence(violations);
-            if (found.isPresent() && (best == null || found.get().cost() < best.cost())) {
-                best = found.get();
-            }
-            if (best != null && !shape.isRaked()) {
-                break;
-            }
-        }
-        return Optional.ofNullable(best);
+    List<Pattern> variants(Windows windows, int mostAtEnds, int extraCuts, int most) {
+        return filler.variants(windows, mostAtEnds, leastCuts + extraCuts, most);
     }
 }

@@ -14,7 +14,7 @@ import org.coursewright.bond.Piece;
  */
 record PieceKind(long length, int count, Piece.Kind origin) {
 
-    /** The kinds of a set but for the pieces under a rake: specials and cut pieces, and last the whole units if any. */
+    /** The kinds of a set: specials and cut pieces, and last the whole units if any. */
     static List<PieceKind> of(PieceSet set, Masonry masonry) {
         List<PieceKind> kinds = new ArrayList<>();
         for (int special = 0; special < set.specials().length; special++) {

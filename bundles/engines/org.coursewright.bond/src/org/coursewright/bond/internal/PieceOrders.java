@@ -12,11 +12,13 @@ final class PieceOrders {
     private final int[] strides;
     private final int states;
     private final long[] jointStarts;
+    private final boolean[] blocked;
     private final int startJoints;
     private final int joints;
     private final int pieces;
 
-    PieceOrders(RunShape shape, Masonry masonry, PieceSet set) {
+    /** @param windows where no joint between pieces may lie */
+    PieceOrders(RunShape shape, Masonry masonry, PieceSet set, Windows windows) {
         kinds = PieceKind.of(set, masonry);
         strides = new int[kinds.size()];
         int product = 1;
@@ -29,6 +31,8 @@ final class PieceOrders {
         joints = set.joints();
         pieces = set.pieces();
         jointStarts = new long[states];
+        blocked = new boolean[states];
+        Windows.Grid grid = windows.grid(joints);
         for (int state = 0; state < states; state++) {
             long sum = 0;
             int used = 0;
@@ -37,6 +41,8 @@ final class PieceOrders {
                 used += used(state, kind);
             }
             jointStarts[state] = sum * joints + (used - 1L + startJoints) * set.jointTotal();
+            blocked[state] = state > 0 && state < states - 1
+                    && grid.isMet(jointStarts[state], jointStarts[state] + set.jointTotal());
         }
     }
 
@@ -71,9 +77,10 @@ final class PieceOrders {
         throw new IllegalArgumentException("No piece leads from state %d to %d.".formatted(state, next));
     }
 
-    /** The state after one more piece of that kind, or -1 if none is left. */
+    /** The state after one more piece of that kind, or -1 if none is left or its joint may not lie there. */
     int next(int state, int kind) {
-        return used(state, kind) < kinds.get(kind).count() ? state + strides[kind] : -1;
+        int next = state + strides[kind];
+        return used(state, kind) < kinds.get(kind).count() && !blocked[next] ? next : -1;
     }
 
     boolean isLast(int state) {

@@ -9,16 +9,15 @@ import java.util.TreeSet;
 import org.coursewright.bond.RunEnd;
 
 /**
- * Finds the pieces that fill a run. With w whole units, specials of total length S, c pieces cut to total length X and
- * pieces under a rake of total length Y, all joints together are what is left of the run, J = length - w·whole - S - X
- * - Y, and J must lie between m times the least and m times the most joint, m being the number of joints. For given c
- * and specials the whole units possible form an interval, so that very few have to be tried.
+ * Finds the pieces that fill a level run. With w whole units, specials of total length S and c pieces cut to total length
+ * X, all joints together are what is left of the run, J = length - w·whole - S - X, and J must lie between m times the
+ * least and m times the most joint, m being the number of joints. For given c and specials the whole units possible form
+ * an interval, so that very few have to be tried.
  */
 final class PieceSets {
 
     private static final int CUT_TOTALS = 24;
     private static final int SPLITS = 8;
-    private static final int RAKE_LENGTHS = 9;
     private static final int MOST_SETS = 600;
     private static final int ALL_SETS = 400;
 
@@ -40,7 +39,7 @@ final class PieceSets {
     /**
      * All sets with that many pieces cut to length.
      *
-     * @return empty if there are too many of them, or infinitely many under a rake
+     * @return empty if there are too many of them, or the run is raked
      */
     static Optional<List<PieceSet>> all(RunShape shape, Masonry masonry, int cuts) {
         SpecialCounts specials = SpecialCounts.upTo(Integer.MAX_VALUE, masonry, shape.length());
@@ -57,27 +56,20 @@ final class PieceSets {
      * @return empty if nothing fills the run
      */
     OptionalInt leastCuts() {
-        if (isSinglePieceUnderTwoRakes()) {
-            return OptionalInt.of(1);
-        }
         SpecialCounts specials = SpecialCounts.upTo(Integer.MAX_VALUE, masonry, shape.length());
         for (int cuts = 0; cuts <= mostCuts(); cuts++) {
             for (int[] counts : specials.counts()) {
                 if (!frames(counts, cuts, 1).isEmpty()) {
-                    int proven = specials.isComplete() ? cuts : 0;
-                    return OptionalInt.of(Math.max(leastUnderRake(), proven + shape.rakeEnds()));
+                    return OptionalInt.of(specials.isComplete() ? cuts : 0);
                 }
             }
         }
         return OptionalInt.empty();
     }
 
-    /** Sets of pieces with that many pieces cut to length, besides those that end at a rake; a bounded selection. */
+    /** Sets of pieces with that many pieces cut to length; a bounded selection. */
     List<PieceSet> withCuts(int cuts, int mostSpecials) {
         List<PieceSet> sets = new ArrayList<>();
-        if (cuts == 0 && isSinglePieceUnderTwoRakes()) {
-            sets.add(new PieceSet(0, new int[masonry.specials().size()], new long[0], shape.length(), 0, 0, 0));
-        }
         for (int[] counts : SpecialCounts.upTo(mostSpecials, masonry, shape.length()).counts()) {
             for (Frame frame : frames(counts, cuts, Integer.MAX_VALUE)) {
                 frame.addTo(sets);
@@ -89,31 +81,20 @@ final class PieceSets {
         return sets;
     }
 
-    private boolean isSinglePieceUnderTwoRakes() {
-        return shape.rakeEnds() == 2 && shape.length() >= masonry.shortest() && shape.length() <= masonry.whole();
-    }
-
     private long mostCuts() {
         return masonry.canCut() ? shape.length() / (masonry.cutLeast() + masonry.least()) + 1 : 0;
     }
 
-    /** Pieces needed to cover the longer stretch under a rake, all of them cut. */
-    private int leastUnderRake() {
-        long zone = Math.max(shape.rakeStart(), shape.rakeEnd());
-        long piece = masonry.whole() + masonry.most();
-        return Math.toIntExact(Math.max(shape.rakeEnds(), (zone + piece - 1 - masonry.most()) / piece));
-    }
-
     private List<Frame> frames(int[] specials, int cuts, int most) {
         List<Frame> frames = new ArrayList<>();
-        if (cuts > 0 && !masonry.canCut() || shape.rakeEnds() > 0 && masonry.shortest() > masonry.whole()) {
+        if (cuts > 0 && !masonry.canCut()) {
             return frames;
         }
         Frame empty = new Frame(0, specials, cuts);
-        long wholeMost = Math.floorDiv(empty.left() - empty.jointLeast() - empty.cutLeast() - empty.rakeLeast(),
+        long wholeMost = Math.floorDiv(empty.left() - empty.jointLeast() - empty.cutLeast(),
                 masonry.whole() + masonry.least());
         long wholeLeast = -Math.floorDiv(
-                -(empty.left() - empty.jointMost() - empty.cutMost() - empty.rakeMost()),
+                -(empty.left() - empty.jointMost() - empty.cutMost()),
                 masonry.whole() + masonry.most());
         for (long wholes = wholeMost; wholes >= Math.max(0, wholeLeast) && frames.size() < most; wholes--) {
             Frame frame = new Frame(Math.toIntExact(wholes), specials, cuts);
@@ -137,7 +118,7 @@ final class PieceSets {
             this.specials = specials;
             this.cuts = cuts;
             long rest = shape.length() - wholes * masonry.whole();
-            int pieces = wholes + cuts + shape.rakeEnds();
+            int pieces = wholes + cuts;
             for (int kind = 0; kind < specials.length; kind++) {
                 rest -= specials[kind] * masonry.specials().get(kind);
                 pieces += specials[kind];
@@ -166,20 +147,12 @@ final class PieceSets {
             return cuts == 0 ? 0 : cuts * masonry.cutMost();
         }
 
-        long rakeLeast() {
-            return shape.rakeEnds() * masonry.shortest();
-        }
-
-        long rakeMost() {
-            return shape.rakeEnds() * masonry.whole();
-        }
-
         private long cutTotalFrom() {
-            return Math.max(cutLeast(), left - jointMost() - rakeMost());
+            return Math.max(cutLeast(), left - jointMost());
         }
 
         private long cutTotalTo() {
-            return Math.min(cutMost(), left - jointLeast() - rakeLeast());
+            return Math.min(cutMost(), left - jointLeast());
         }
 
         boolean isPossible() {
@@ -194,7 +167,7 @@ final class PieceSets {
 
         void addTo(List<PieceSet> sets) {
             if (cuts == 0) {
-                addRakes(sets, new long[0], left);
+                sets.add(new PieceSet(wholes, specials, new long[0], joints, left));
                 return;
             }
             for (long total : Spread.multiples(cutTotalFrom(), cutTotalTo(), masonry.cutStep(),
@@ -208,7 +181,7 @@ final class PieceSets {
             int more = cuts - index - 1;
             if (more == 0) {
                 lengths[index] = total;
-                addRakes(sets, lengths.clone(), left - sum(lengths));
+                sets.add(new PieceSet(wholes, specials, lengths.clone(), joints, left - sum(lengths)));
                 return;
             }
             long from = Math.max(index == 0 ? masonry.cutLeast() : lengths[index - 1],
@@ -226,45 +199,6 @@ final class PieceSets {
                 sum += length;
             }
             return sum;
-        }
-
-        private void addRakes(List<PieceSet> sets, long[] lengths, long rest) {
-            if (shape.rakeEnds() == 0) {
-                sets.add(new PieceSet(wholes, specials, lengths, 0, 0, joints, rest));
-                return;
-            }
-            for (long total : rakeTotals(rest)) {
-                addRakes(sets, lengths, total, rest - total);
-            }
-        }
-
-        /** The nominal joint first, then others over the whole range. */
-        private Iterable<Long> rakeTotals(long rest) {
-            long from = Math.max(rakeLeast(), rest - jointMost());
-            long to = Math.min(rakeMost(), rest - jointLeast());
-            TreeSet<Long> totals = new TreeSet<>();
-            long nominal = rest - joints * masonry.nominal();
-            if (nominal >= from && nominal <= to) {
-                totals.add(nominal);
-            }
-            for (long total : Spread.multiples(from, to, 1, RAKE_LENGTHS)) {
-                totals.add(total);
-            }
-            return totals;
-        }
-
-        private void addRakes(List<PieceSet> sets, long[] lengths, long total, long jointTotal) {
-            if (shape.rakeEnds() == 1) {
-                boolean atStart = shape.start() == RunEnd.RAKE;
-                sets.add(new PieceSet(wholes, specials, lengths, atStart ? total : 0, atStart ? 0 : total, joints,
-                        jointTotal));
-                return;
-            }
-            long from = Math.max(masonry.shortest(), total - masonry.whole());
-            long to = Math.min(masonry.whole(), total - masonry.shortest());
-            for (long first : Spread.multiples(from, to, 1, RAKE_LENGTHS)) {
-                sets.add(new PieceSet(wholes, specials, lengths, first, total - first, joints, jointTotal));
-            }
         }
     }
 }

@@ -33,6 +33,8 @@ final class RunStack {
 
     private final Masonry masonry;
     private final ForcedViolations forced;
+    private final Shortfalls shortfalls;
+    private final Skeleton skeleton = new Skeleton(this);
     private final List<RunSpan> runs = new ArrayList<>();
     private final List<RunSpan> unfillable = new ArrayList<>();
     private final List<PatternPool> pools = new ArrayList<>();
@@ -43,13 +45,14 @@ final class RunStack {
     RunStack(Masonry masonry, List<List<RunSpan>> courses) {
         this.masonry = masonry;
         forced = new ForcedViolations(masonry);
+        shortfalls = new Shortfalls(masonry);
         Map<RunShape, OptionalInt> leastCuts = new HashMap<>();
         List<Integer> below = List.of();
         for (List<RunSpan> course : courses) {
             List<Integer> here = new ArrayList<>();
             for (RunSpan run : course) {
                 RunShape shape = run.shape();
-                OptionalInt least = leastCuts.computeIfAbsent(shape, key -> new PieceSets(key, masonry).leastCuts());
+                OptionalInt least = leastCuts.computeIfAbsent(shape, this::leastCuts);
                 if (least.isPresent()) {
                     here.add(add(run, least.getAsInt()));
                 } else {
@@ -61,9 +64,15 @@ final class RunStack {
         }
     }
 
+    private OptionalInt leastCuts(RunShape shape) {
+        return shape.isRaked()
+                ? new RunFiller(shape, masonry, shortfalls).leastCuts()
+                : new PieceSets(shape, masonry).leastCuts();
+    }
+
     private int add(RunSpan run, int leastCuts) {
         runs.add(run);
-        pools.add(poolByShape.computeIfAbsent(run.shape(), shape -> new PatternPool(shape, masonry, leastCuts)));
+        pools.add(poolByShape.computeIfAbsent(run.shape(), shape -> new PatternPool(shape, masonry, shortfalls, leastCuts)));
         contactsOf.add(new ArrayList<>());
         return runs.size() - 1;
     }
@@ -83,6 +92,10 @@ final class RunStack {
                 }
             }
         }
+    }
+
+    Skeleton skeleton() {
+        return skeleton;
     }
 
     Masonry masonry() {
@@ -107,11 +120,6 @@ final class RunStack {
 
     List<Contact> contactsOf(int run) {
         return contactsOf.get(run);
-    }
-
-    /** Lap violations of every filling. */
-    int leastViolations() {
-        return contacts.stream().mapToInt(Contact::forced).sum();
     }
 
     /** Cuts that every filling needs, laps left aside. */

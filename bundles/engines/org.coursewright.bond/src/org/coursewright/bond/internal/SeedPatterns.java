@@ -35,8 +35,11 @@ final class SeedPatterns {
     }
 
     List<Pattern> of(PatternPool pool) {
+        if (shape.isRaked()) {
+            return pool.variants(new Windows(), 0, 0, PLACES);
+        }
         List<Pattern> seeds = new ArrayList<>();
-        int least = pool.leastLengthCuts();
+        int least = pool.leastCuts();
         for (int cuts = least; cuts <= mostCuts(least); cuts++) {
             Set<Pattern> found = new LinkedHashSet<>();
             List<PieceSet> sets = pool.sets(cuts);
@@ -55,7 +58,7 @@ final class SeedPatterns {
     }
 
     private boolean isShort() {
-        return shape.length() <= SHORT * masonry.whole() && shape.rakeEnds() == 0;
+        return shape.length() <= SHORT * masonry.whole();
     }
 
     /** Orders of a set: the pieces other than whole units at places spread over the run. */
@@ -128,19 +131,10 @@ final class SeedPatterns {
         Piece.Kind[] kinds = new Piece.Kind[count];
         Arrays.fill(pieces, masonry.whole());
         Arrays.fill(kinds, Piece.Kind.WHOLE);
-        int first = set.rakeStart() > 0 ? 1 : 0;
         for (int piece = 0; piece < places.length; piece++) {
-            pieces[first + places[piece]] = odd.get(piece).length().units();
-            kinds[first + places[piece]] = odd.get(piece).kind();
+            pieces[places[piece]] = odd.get(piece).length().units();
+            kinds[places[piece]] = odd.get(piece).kind();
         }
-        if (shape.start() == RunEnd.RAKE) {
-            pieces[0] = set.rakeStart();
-            kinds[0] = Piece.Kind.CUT;
-        }
-        if (set.rakeEnd() > 0) {
-            pieces[count - 1] = set.rakeEnd();
-            kinds[count - 1] = Piece.Kind.CUT;
-        }
-        return new Pattern(shape, masonry, pieces, RakeCut.mark(shape, pieces, kinds, set), set.jointTotal());
+        return new Pattern(shape, masonry, pieces, kinds, set.jointTotal());
     }
 }

@@ -1,7 +1,9 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The joints round a run that are there however its neighbours are filled: those at the ends of runs above and below,
@@ -10,22 +12,22 @@ import java.util.List;
 final class Skeleton {
 
     private final RunStack stack;
+    private final Map<List<Object>, Integer> inner = new HashMap<>();
 
     Skeleton(RunStack stack) {
         this.stack = stack;
     }
 
-    /** Where these joints begin, from the start of the run. */
-    List<Long> joints(int run) {
+    /** Where these joints begin, from the start of the run, without those of some neighbours. */
+    List<Long> joints(int run, int... except) {
         List<Long> joints = new ArrayList<>();
         for (RunStack.Contact contact : stack.contactsOf(run)) {
-            boolean above = contact.below() == run;
-            RunShape shape = stack.pool(above ? contact.above() : contact.below()).shape();
-            long offset = above ? contact.offset() : -contact.offset();
-            if (shape.startJoints() == 1) {
+            RunShape shape = stack.pool(contact.other(run)).shape();
+            long offset = contact.offsetFrom(run);
+            if (counts(contact.other(run), except) && shape.startJoints() == 1) {
                 joints.add(offset);
             }
-            if (shape.endJoints() == 1) {
+            if (counts(contact.other(run), except) && shape.endJoints() == 1) {
                 joints.add(offset + shape.length() - stack.masonry().nominal());
             }
         }
@@ -42,8 +44,58 @@ final class Skeleton {
         return windows;
     }
 
-    /** Lap violations of the run with all its neighbours however they are filled. */
+    /** The windows that are there whatever the width of these joints, without those of some neighbours. */
+    Windows certain(int run, int... except) {
+        Windows windows = new Windows();
+        long least = stack.masonry().least();
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            RunShape shape = stack.pool(contact.other(run)).shape();
+            long start = contact.offsetFrom(run);
+            long end = start + shape.length();
+            if (counts(contact.other(run), except) && shape.startJoints() == 1) {
+                windows.add(start, start + least, stack.masonry().lap(), stack.pool(run).shape().length());
+            }
+            if (counts(contact.other(run), except) && shape.endJoints() == 1) {
+                windows.add(end - least, end, stack.masonry().lap(), stack.pool(run).shape().length());
+            }
+        }
+        return windows;
+    }
+
+    private static boolean counts(int run, int... except) {
+        for (int left : except) {
+            if (run == left) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Lap violations of the run with all its neighbours that no filling of it or them avoids. */
     int forced(int run) {
-        return stack.contactsOf(run).stream().mapToInt(RunStack.Contact::forced).sum();
+        return stack.contactsOf(run).stream().mapToInt(RunStack.Contact::forced).sum() + inner(run);
+    }
+
+    /** Joints of these that joints between pieces of the run lap too little with, however it is filled. */
+    int inner(int run) {
+        List<Long> joints = joints(run);
+        return joints.isEmpty()
+                ? 0
+                : inner.computeIfAbsent(List.of(stack.pool(run).shape(), joints),
+                        place -> stack.pool(run).leastMet(certain(run)));
+    }
+
+    /** Lap violations between two runs that may be needed; more can always be avoided. */
+    int allowed(RunStack.Contact contact) {
+        return contact.forced() + inner(contact.below()) + inner(contact.above());
+    }
+
+    /** Lap violations that every filling of the wall has; proven. */
+    int leastViolations() {
+        int least = stack.contacts().stream().mapToInt(RunStack.Contact::forced).sum();
+        for (int run = 0; run < stack.runs().size(); run++) {
+            least += inner(run);
+        }
+        return least;
     }
 }

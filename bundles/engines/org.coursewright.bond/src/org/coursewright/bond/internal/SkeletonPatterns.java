@@ -25,7 +25,7 @@ final class SkeletonPatterns {
 
     SkeletonPatterns(RunStack stack) {
         this.stack = stack;
-        skeleton = new Skeleton(stack);
+        skeleton = stack.skeleton();
         partners = new PartnerSearch(stack);
     }
 

@@ -43,7 +43,7 @@ final class SpecialCounts {
     }
 
     private void add(int[] chosen, int kind, int left, long used) {
-        if (used > length || !complete) {
+        if (used > length + masonry.least() || !complete) {
             return;
         }
         if (left == 0) {

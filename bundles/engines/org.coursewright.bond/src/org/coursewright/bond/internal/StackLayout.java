@@ -40,7 +40,7 @@ final class StackLayout {
 
     StackLayout(RunStack stack, Progress progress) {
         this.stack = stack;
-        skeleton = new Skeleton(stack);
+        skeleton = stack.skeleton();
         partners = new PartnerSearch(stack);
         this.progress = progress;
     }
@@ -55,10 +55,33 @@ final class StackLayout {
             search();
         }
         if (!isMet()) {
-            bound = new CutBound(stack).prove(progress);
+            CutBound proof = new CutBound(stack);
+            bound = proof.prove(progress);
+            new GuidedPatterns(stack, proof.chosen()).add(progress);
             search();
         }
+        if (!isLapped()) {
+            repair();
+        }
         return best;
+    }
+
+    private void repair() {
+        PairRepair repair = new PairRepair(stack);
+        for (int round = 0; round < ROUNDS && !isLapped(); round++) {
+            boolean grown = false;
+            for (RunStack.Contact contact : stack.contacts()) {
+                progress.checkCancelled();
+                if (LapCheck.violations(best.get(contact.below()), best.get(contact.above()), contact.offset(),
+                        stack.masonry().lap()) > skeleton.allowed(contact)) {
+                    grown |= repair.repair(contact, best);
+                }
+            }
+            if (!grown) {
+                return;
+            }
+            search();
+        }
     }
 
     /** Whether no layout has fewer lap violations or, with as few, fewer cuts; proven. */
@@ -72,7 +95,7 @@ final class StackLayout {
     }
 
     private boolean isLapped() {
-        return CostNetwork.violations(cost) == stack.leastViolations();
+        return CostNetwork.violations(cost) == skeleton.leastViolations();
     }
 
     private void search() {
@@ -167,10 +190,10 @@ final class StackLayout {
         for (int run = 0; run < chosen.length; run++) {
             progress.checkCancelled();
             int violations = 0;
-            int forced = 0;
+            int forced = skeleton.forced(run);
             for (RunStack.Contact contact : stack.contactsOf(run)) {
                 violations += violations(contact);
-                forced += contact.forced();
+                
             }
             PatternPool pool = stack.pool(run);
             if (violations > forced || pattern(run).cuts() > pool.leastCuts()) {
@@ -193,7 +216,7 @@ final class StackLayout {
         int cuts = pattern(run).cuts();
         int limit = violations > forced ? Integer.MAX_VALUE : cuts;
         boolean grown = add(pool,
-                pool.price(windows(run, true, true), forced, violations, cuts, PatternPool.MOST_CUTS));
+                pool.price(windows(run, true, true), forced, violations, cuts, PatternPool.EXTRA_CUTS));
         for (boolean above : new boolean[]{true, false}) {
             Optional<Pattern> found = pool.price(windows(run, !above, above), forced, forced, limit, PARTNER_CUTS);
             if (add(pool, found)) {

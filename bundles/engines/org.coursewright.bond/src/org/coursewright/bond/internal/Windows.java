@@ -10,27 +10,22 @@ import java.util.Map;
  */
 final class Windows {
 
-    /** The windows on the grid of a run with so many joints: whole numbers, exact for joints on that grid. */
+    /**
+     * The windows on the grid of a run with so many joints: whole numbers, exact for joints on that grid.
+     *
+     * @param lows where they begin, ascending
+     * @param highs where each of them ends
+     */
     record Grid(long[] lows, long[] highs) {
 
-        /** How many windows the joint [{@code start}, {@code end}] cuts into. */
-        int count(long start, long end) {
-            return below(lows, end) - below(highs, start + 1);
-        }
-
-        /** Number of values less than {@code limit}. */
-        private static int below(long[] sorted, long limit) {
-            int low = 0;
-            int high = sorted.length;
-            while (low < high) {
-                int middle = (low + high) >>> 1;
-                if (sorted[middle] < limit) {
-                    low = middle + 1;
-                } else {
-                    high = middle;
+        /** Whether the joint from {@code start} to {@code end} cuts into a window. */
+        boolean isMet(long start, long end) {
+            for (int window = 0; window < lows.length && lows[window] < end; window++) {
+                if (highs[window] > start) {
+                    return true;
                 }
             }
-            return low;
+            return false;
         }
     }
 
@@ -86,11 +81,21 @@ final class Windows {
         long[] low = new long[size];
         long[] high = new long[size];
         for (int window = 0; window < size; window++) {
-            low[window] = Math.floorDiv(lows[window] * joints, parts[window]);
-            high[window] = -Math.floorDiv(-highs[window] * joints, parts[window]);
+            insert(low, high, window, Math.floorDiv(lows[window] * joints, parts[window]),
+                    -Math.floorDiv(-highs[window] * joints, parts[window]));
         }
-        Arrays.sort(low);
-        Arrays.sort(high);
         return new Grid(low, high);
+    }
+
+    /** Windows come in long ascending stretches, so few have to move. */
+    private static void insert(long[] lows, long[] highs, int count, long low, long high) {
+        int place = count;
+        while (place > 0 && lows[place - 1] > low) {
+            lows[place] = lows[place - 1];
+            highs[place] = highs[place - 1];
+            place--;
+        }
+        lows[place] = low;
+        highs[place] = high;
     }
 }

@@ -1,0 +1,400 @@
+package org.coursewright.bond.internal;
+
+import java.util.Arrays;
+
+/**
+ * Fills a run with a given gauge, piece after piece: which shortfalls the first k pieces may have together, with how many
+ * windows met and how many cuts made so far. All joints are equal, so the shortfall says where the joint after them lies.
+ * Every order of every choice of pieces is among them, so the fewest cuts found are the fewest there are. A shortfall is
+ * one bit, and adding a cut piece of any length a few shifts; the work is the number of pieces times the number of cuts.
+ */
+final class FillTable {
+
+    private final RunShape shape;
+    private final Masonry masonry;
+    private final Shortfalls shortfalls;
+    private Gauge gauge = new Gauge(1, 0, 0, 0);
+    private Windows.Grid windows = new Windows.Grid(new long[0], new long[0]);
+    private int violations;
+    private boolean ends;
+    private int cuts;
+    private int words;
+    /** Words of all residues together. */
+    private int row;
+    private long[] reached = new long[0];
+    private long[] clear = new long[0];
+    private long[] struck = new long[0];
+    private long[] moved = new long[0];
+    private long[] begun = new long[0];
+    private long[] ended = new long[0];
+    private int firstWindow;
+    /** What one step more of shortfall moves a joint, times the number of joints. */
+    private long unit;
+    private double perUnit;
+
+    FillTable(RunShape shape, Masonry masonry, Shortfalls shortfalls) {
+        this.shape = shape;
+        this.masonry = masonry;
+        this.shortfalls = shortfalls;
+    }
+
+    /** The fewest windows met and, with as few, the fewest cuts. */
+    record Score(int violations, int cuts) {
+    }
+
+    static final Score UNFILLED = new Score(Integer.MAX_VALUE, Integer.MAX_VALUE);
+
+    /**
+     * Fills the run.
+     *
+     * @param mostViolations fillings that meet more windows are not wanted
+     * @param mostCuts fillings with more cuts are not wanted
+     * @return {@link #UNFILLED} if there is none
+     */
+    Score fill(Gauge with, Windows.Grid keepingClear, int mostViolations, int mostCuts) {
+        return fill(with, keepingClear, mostViolations, mostCuts, true);
+    }
+
+    /** The same where windows that the joints at the ends of the run meet count only if {@code withEnds}. */
+    Score fill(Gauge with, Windows.Grid keepingClear, int mostViolations, int mostCuts, boolean withEnds) {
+        ends = withEnds;
+        gauge = with;
+        windows = keepingClear;
+        violations = mostViolations;
+        cuts = mostCuts;
+        words = Math.toIntExact(gauge.shortfall() / shortfalls.step() >> 6) + 1;
+        row = words * shortfalls.residues();
+        firstWindow = 0;
+        allocate();
+        start();
+        boolean narrow = violations == 0 && row == 1 && !shape.isRaked();
+        unit = shortfalls.step() * gauge.joints();
+        perUnit = 1.0 / unit;
+        for (int pieces = 1; pieces <= gauge.pieces(); pieces++) {
+            if (!(narrow ? extendNarrow(pieces) : extend(pieces))) {
+                return UNFILLED;
+            }
+        }
+        return score();
+    }
+
+    /** How many windows the joints at the ends of the run meet, which do not depend on the order of its pieces. */
+    int atEnds(Gauge with, Windows.Grid keepingClear) {
+        gauge = with;
+        windows = keepingClear;
+        int start = shape.startJoints() == 1 ? hits(0, 0) : 0;
+        return start + (shape.endJoints() == 1 ? hits(gauge.pieces(), gauge.shortfall()) : 0);
+    }
+
+    private void allocate() {
+        int layers = (violations + 1) * (cuts + 1);
+        int size = (gauge.pieces() + 1) * layers * row;
+        if (reached.length < size) {
+            reached = new long[size];
+        } else {
+            Arrays.fill(reached, 0, size, 0);
+        }
+        clear = grown(clear, (violations + 1) * row);
+        moved = grown(moved, (cuts + 2) * row);
+        struck = grown(struck, row);
+        begun = grown(begun, row);
+        ended = grown(ended, row);
+    }
+
+    private static long[] grown(long[] array, int size) {
+        return array.length < size ? new long[size] : array;
+    }
+
+    private void start() {
+        int hits = ends && shape.startJoints() == 1 ? hits(0, 0) : 0;
+        if (hits <= violations) {
+            BitRow.set(reached, at(0, hits, 0), 0);
+        }
+    }
+
+    private int at(int pieces, int met, int made) {
+        return ((pieces * (violations + 1) + met) * (cuts + 1) + made) * row;
+    }
+
+    /** Where the joint after the pieces begins if none falls short, times the number of joints. */
+    private long base(int pieces) {
+        return pieces * masonry.whole() * parts() + (pieces - 1L + shape.startJoints()) * gauge.jointTotal();
+    }
+
+    private long parts() {
+        return Math.max(gauge.joints(), 1);
+    }
+
+    private boolean hasJoint(int pieces) {
+        return pieces < gauge.pieces() || ends && shape.endJoints() == 1;
+    }
+
+    /** What {@link #extend} does, where a set is one word and nothing may be met; nearly all fillings are of this kind. */
+    private boolean extendNarrow(int pieces) {
+        long allowed = hasJoint(pieces) ? clearNarrow(pieces) : -1L;
+        int before = (pieces - 1) * (cuts + 1);
+        int now = pieces * (cuts + 1);
+        int specials = shortfalls.specials();
+        long cut = 0;
+        long any = 0;
+        for (int made = 0; made <= cuts; made++) {
+            long from = reached[before + made];
+            long to = from | cut;
+            for (int kind = 0; kind < specials; kind++) {
+                to |= BitRow.shifted(from, shortfalls.carried(kind, 0));
+            }
+            cut = from == 0 || !shortfalls.canCut()
+                    ? 0
+                    : BitRow.spread(BitRow.shifted(from, shortfalls.carried(specials, 0)), shortfalls.cutSteps());
+            to &= allowed;
+            reached[now + made] = to;
+            any |= to;
+        }
+        return any != 0;
+    }
+
+    private long clearNarrow(int pieces) {
+        long[] lows = windows.lows();
+        long[] highs = windows.highs();
+        long base = base(pieces);
+        long reach = base + gauge.jointTotal();
+        long least = base - gauge.shortfall() * gauge.joints();
+        while (firstWindow < lows.length && highs[firstWindow] <= least) {
+            firstWindow++;
+        }
+        long allowed = -1L;
+        for (int window = firstWindow; window < lows.length && lows[window] < reach; window++) {
+            if (highs[window] > least) {
+                long from = Math.max(0, whole(base - highs[window]) + 1);
+                long to = Math.min(63, whole(reach - lows[window] - 1));
+                allowed &= from > to ? -1L : ~(-1L << from & -1L >>> 63 - to);
+            }
+        }
+        return allowed;
+    }
+
+    /** The quotient by the unit, rounded down: estimated, then made exact. */
+    private long whole(long dividend) {
+        long quotient = (long) (dividend * perUnit);
+        long rest = dividend - quotient * unit;
+        if (rest < 0) {
+            return quotient - 1;
+        }
+        return rest >= unit ? quotient + 1 : quotient;
+    }
+
+    private boolean extend(int pieces) {
+        clear(pieces);
+        if (shape.isRaked()) {
+            findRakes(pieces);
+        }
+        boolean any = false;
+        for (int met = 0; met <= violations; met++) {
+            boolean moves = false;
+            for (int made = 0; made <= cuts; made++) {
+                if (!BitRow.isEmpty(reached, at(pieces - 1, met, made), row)) {
+                    if (!moves) {
+                        Arrays.fill(moved, 0, (cuts + 2) * row, 0);
+                        moves = true;
+                    }
+                    add(at(pieces - 1, met, made), made);
+                }
+            }
+            any |= moves && keep(pieces, met);
+        }
+        return any;
+    }
+
+    /** Shortfalls by how many windows the joint after the pieces meets. */
+    private void clear(int pieces) {
+        Arrays.fill(clear, 0, (violations + 1) * row, 0);
+        Arrays.fill(clear, 0, row, -1L);
+        if (!hasJoint(pieces)) {
+            return;
+        }
+        long base = base(pieces);
+        long joint = gauge.jointTotal();
+        long least = base - gauge.shortfall() * gauge.joints();
+        while (firstWindow < windows.lows().length && windows.highs()[firstWindow] <= least) {
+            firstWindow++;
+        }
+        for (int window = firstWindow; window < windows.lows().length
+                && windows.lows()[window] < base + joint; window++) {
+            if (windows.highs()[window] > least) {
+                strike(base - windows.highs()[window], base - windows.lows()[window] + joint);
+            }
+        }
+    }
+
+    /** Marks shortfalls whose product with the number of joints lies between two numbers, both excluded. */
+    private void strike(long above, long below) {
+        if (violations == 0 && shortfalls.residues() == 1) {
+            clearRange(Math.floorDiv(above, unit) + 1, -Math.floorDiv(-below, unit) - 1);
+            return;
+        }
+        Arrays.fill(struck, 0, row, 0);
+        mark(struck, gauge.joints(), above, below);
+        for (int met = violations; met >= 0; met--) {
+            for (int word = 0; word < row; word++) {
+                long fewer = met == 0 ? 0 : clear[(met - 1) * row + word] & struck[word];
+                clear[met * row + word] = clear[met * row + word] & ~struck[word] | fewer;
+            }
+        }
+    }
+
+    private void clearRange(long from, long to) {
+        int first = (int) Math.max(from, 0);
+        int last = (int) Math.min(to, words * 64L - 1);
+        for (int word = first >> 6; first <= last && word <= last >> 6; word++) {
+            long mask = word == first >> 6 ? -1L << first : -1L;
+            clear[word] &= ~(word == last >> 6 ? mask & -1L >>> 63 - (last & 63) : mask);
+        }
+    }
+
+    private void mark(long[] set, long times, long above, long below) {
+        long part = shortfalls.step() * times;
+        for (int residue = 0; residue < shortfalls.residues(); residue++) {
+            long rest = shortfalls.residue(residue) * times;
+            BitRow.setRange(set, residue * words, words, Math.floorDiv(above - rest, part) + 1,
+                    -Math.floorDiv(-(below - rest), part) - 1);
+        }
+    }
+
+    /** Shortfalls with which the next piece begins under the rake at the start, and with which it ends under the other. */
+    private void findRakes(int pieces) {
+        Arrays.fill(begun, 0, row, 0);
+        Arrays.fill(ended, 0, row, 0);
+        long joints = (pieces - 1L + shape.startJoints()) * gauge.jointTotal();
+        if (shape.rakeStart() > 0) {
+            mark(begun, parts(), ((pieces - 1) * masonry.whole() - shape.rakeStart()) * parts() + joints,
+                    Long.MAX_VALUE / 4);
+        }
+        if (shape.rakeEnd() > 0) {
+            mark(ended, parts(), Long.MIN_VALUE / 4,
+                    (pieces * masonry.whole() - shape.length() + shape.rakeEnd()) * parts() + joints);
+        }
+    }
+
+    private void add(int from, int made) {
+        for (int residue = 0; residue < shortfalls.residues(); residue++) {
+            addWhole(from, made, residue);
+            for (int kind = 0; kind < shortfalls.specials(); kind++) {
+                addSpecial(from, made, residue, kind);
+            }
+            if (shortfalls.canCut() && made < cuts) {
+                addCut(from, made, residue);
+            }
+        }
+    }
+
+    private void addWhole(int from, int made, int residue) {
+        int to = made * row + residue * words;
+        for (int word = 0; word < words; word++) {
+            long before = reached[from + residue * words + word];
+            long raked = shape.isRaked() ? before & (begun[residue * words + word] | ended[residue * words + word]) : 0;
+            moved[to + word] |= before & ~raked;
+            moved[to + row + word] |= raked;
+        }
+    }
+
+    private void addSpecial(int from, int made, int residue, int kind) {
+        int target = shortfalls.to(kind, residue);
+        if (target == Shortfalls.NOWHERE) {
+            return;
+        }
+        int shift = shortfalls.carried(kind, residue);
+        int to = made * row + target * words;
+        if (!shape.isRaked()) {
+            BitRow.addShifted(moved, to, reached, from + residue * words, words, shift);
+            return;
+        }
+        long[] level = new long[words];
+        long[] raked = new long[words];
+        for (int word = 0; word < words; word++) {
+            long before = reached[from + residue * words + word];
+            level[word] = before & ~begun[residue * words + word];
+            raked[word] = before & begun[residue * words + word];
+        }
+        BitRow.addShifted(moved, to + row, raked, 0, words, shift);
+        Arrays.fill(raked, 0);
+        BitRow.addShifted(raked, 0, level, 0, words, shift);
+        for (int word = 0; word < words; word++) {
+            moved[to + word] |= raked[word] & ~ended[target * words + word];
+            moved[to + row + word] |= raked[word] & ended[target * words + word];
+        }
+    }
+
+    private void addCut(int from, int made, int residue) {
+        int kind = shortfalls.specials();
+        int target = shortfalls.to(kind, residue);
+        if (target == Shortfalls.NOWHERE) {
+            return;
+        }
+        Arrays.fill(struck, 0, words, 0);
+        BitRow.addShifted(struck, 0, reached, from + residue * words, words, shortfalls.carried(kind, residue));
+        BitRow.spread(struck, 0, words, shortfalls.cutSteps());
+        int to = (made + 1) * row + target * words;
+        for (int word = 0; word < words; word++) {
+            moved[to + word] |= struck[word];
+        }
+    }
+
+    /** Keeps what has been reached where the joint after the pieces lies clear enough. */
+    private boolean keep(int pieces, int met) {
+        long any = 0;
+        for (int hits = 0; met + hits <= violations; hits++) {
+            for (int made = 0; made <= cuts; made++) {
+                int to = at(pieces, met + hits, made);
+                for (int word = 0; word < row; word++) {
+                    long kept = moved[made * row + word] & clear[hits * row + word];
+                    reached[to + word] |= kept;
+                    any |= kept;
+                }
+            }
+        }
+        return any != 0;
+    }
+
+    private Score score() {
+        for (int met = 0; met <= violations; met++) {
+            for (int made = 0; made <= cuts; made++) {
+                if (isReached(gauge.pieces(), met, made, gauge.shortfall())) {
+                    return new Score(met, made);
+                }
+            }
+        }
+        return UNFILLED;
+    }
+
+    /** How many windows the joint after so many pieces with that shortfall meets. */
+    int hits(int pieces, long shortfall) {
+        if (pieces > 0 && !hasJoint(pieces)) {
+            return 0;
+        }
+        long start = base(pieces) - shortfall * gauge.joints();
+        int hits = 0;
+        for (int window = 0; window < windows.lows().length; window++) {
+            hits += start < windows.highs()[window] && start + gauge.jointTotal() > windows.lows()[window] ? 1 : 0;
+        }
+        return hits;
+    }
+
+    Gauge gauge() {
+        return gauge;
+    }
+
+    /** Whether so many pieces with that shortfall have been reached so. */
+    boolean isReached(int pieces, int met, int made, long shortfall) {
+        int residue = shortfall < 0 || met < 0 || made < 0 ? Shortfalls.NOWHERE : shortfalls.residueOf(shortfall);
+        return residue != Shortfalls.NOWHERE && BitRow.get(reached, at(pieces, met, made) + residue * words,
+                Math.toIntExact(shortfall / shortfalls.step()));
+    }
+
+    /** Whether the piece of that length that comes after so many others with that shortfall is cut along a rake. */
+    boolean isRaked(int before, long shortfall, long length) {
+        long joints = (before + shape.startJoints()) * gauge.jointTotal();
+        long from = (before * masonry.whole() - shortfall) * parts() + joints;
+        return shape.isRaked() && (from < shape.rakeStart() * parts()
+                || from + length * parts() > (shape.length() - shape.rakeEnd()) * parts());
+    }
+}

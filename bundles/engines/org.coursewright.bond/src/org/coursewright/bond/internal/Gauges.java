@@ -1,0 +1,88 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * The gauges with which a run may be filled: for n pieces and m joints in range the pieces fall short of n units by no
+ * less than nothing and no more than n times the shortest piece does. Those that need few pieces other than whole units
+ * come first, then those with a joint near the nominal.
+ */
+final class Gauges {
+
+    /** Gauges of one number of pieces that are enough to find a good filling. */
+    private static final int ENOUGH = 8;
+    private static final int EVERY = 100_000;
+
+    private record Ranked(Gauge gauge, long odd, double uneven) {
+    }
+
+    private final RunShape shape;
+    private final Masonry masonry;
+    private final Shortfalls shortfalls;
+    private List<Gauge> all = List.of();
+    private List<Gauge> some = List.of();
+
+    Gauges(RunShape shape, Masonry masonry, Shortfalls shortfalls) {
+        this.shape = shape;
+        this.masonry = masonry;
+        this.shortfalls = shortfalls;
+    }
+
+    List<Gauge> all() {
+        if (all.isEmpty()) {
+            all = find(EVERY);
+        }
+        return all;
+    }
+
+    /** A selection spread over all, the one nearest to the nominal joint among them. */
+    List<Gauge> some() {
+        if (some.isEmpty()) {
+            some = find(ENOUGH);
+        }
+        return some;
+    }
+
+    private List<Gauge> find(int enough) {
+        List<Ranked> ranked = new ArrayList<>();
+        long most = Math.max(shortfalls.cutMost(), shortfalls.specialMost());
+        long fixed = shape.startJoints() + shape.endJoints() - 1L;
+        for (int pieces = 1;; pieces++) {
+            long joints = pieces + fixed;
+            long over = pieces * masonry.whole() - shape.length();
+            if (over + joints * masonry.least() > pieces * most) {
+                break;
+            }
+            long from = Math.max(0, over + joints * masonry.least());
+            long to = Math.min(pieces * most, over + joints * masonry.most());
+            for (int residue = 0; residue < shortfalls.residues(); residue++) {
+                for (long shortfall : shortfalls(from, to, over + joints * masonry.nominal(), residue, enough)) {
+                    ranked.add(rank(pieces, (int) joints, shortfall, shortfall - over, Math.max(1, most)));
+                }
+            }
+        }
+        ranked.sort(Comparator.comparingLong(Ranked::odd).thenComparingDouble(Ranked::uneven));
+        return ranked.stream().map(Ranked::gauge).toList();
+    }
+
+    private TreeSet<Long> shortfalls(long from, long to, long nominal, int residue, int enough) {
+        TreeSet<Long> found = new TreeSet<>();
+        long rest = shortfalls.residue(residue);
+        for (long steps : Spread.multiples(from - rest, to - rest, shortfalls.step(), enough)) {
+            found.add(steps + rest);
+        }
+        long nearest = Spread.lastMultiple(nominal - rest, shortfalls.step()) + rest;
+        if (nearest >= from && nearest <= to) {
+            found.add(nearest);
+        }
+        return found;
+    }
+
+    private Ranked rank(int pieces, int joints, long shortfall, long jointTotal, long most) {
+        double uneven = joints == 0 ? 0 : Math.abs((double) jointTotal / joints - masonry.nominal());
+        return new Ranked(new Gauge(pieces, joints, jointTotal, shortfall), (shortfall + most - 1) / most, uneven);
+    }
+}

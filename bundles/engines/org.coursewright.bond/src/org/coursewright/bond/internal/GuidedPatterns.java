@@ -1,0 +1,72 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.coursewright.measure.Progress;
+
+/** Adds patterns that follow what a bound has chosen for the runs round them: often all of it can be had at once. */
+final class GuidedPatterns {
+
+    private static final int VARIANTS = 4;
+
+    private final RunStack stack;
+    private final List<RunChoice> chosen;
+    private final PartnerSearch partners;
+    private final Set<List<Object>> done = new HashSet<>();
+
+    /** @param chosen by run what the bound is made of */
+    GuidedPatterns(RunStack stack, List<RunChoice> chosen) {
+        this.stack = stack;
+        this.chosen = chosen;
+        partners = new PartnerSearch(stack);
+    }
+
+    void add(Progress progress) {
+        for (int run = 0; run < chosen.size(); run++) {
+            progress.checkCancelled();
+            Optional<Pattern> pattern = chosen.get(run).pattern();
+            if (pattern.isPresent()) {
+                stack.pool(run).add(pattern.get());
+            } else if (done.add(place(run))) {
+                follow(run);
+            }
+        }
+    }
+
+    private List<Object> place(int run) {
+        List<Object> place = new ArrayList<>(List.of(stack.pool(run).shape(), stack.skeleton().joints(run)));
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            chosen.get(contact.other(run)).pattern().ifPresent(pattern -> {
+                place.add(pattern);
+                place.add(contact.offsetFrom(run));
+            });
+        }
+        return place;
+    }
+
+    private void follow(int run) {
+        PatternPool pool = stack.pool(run);
+        for (Pattern pattern : pool.variants(windows(run), stack.skeleton().forced(run), RunChoice.MOST_EXTRA,
+                VARIANTS)) {
+            pool.add(pattern);
+            partners.follow(run, pattern, true);
+            partners.follow(run, pattern, false);
+        }
+    }
+
+    private Windows windows(int run) {
+        int[] fixed = stack.contactsOf(run).stream().mapToInt(contact -> contact.other(run))
+                .filter(other -> chosen.get(other).pattern().isPresent()).toArray();
+        Windows windows = stack.skeleton().certain(run, fixed);
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            chosen.get(contact.other(run)).pattern()
+                    .ifPresent(pattern -> windows.add(pattern, contact.offsetFrom(run), stack.masonry().lap(),
+                            stack.pool(run).shape().length()));
+        }
+        return windows;
+    }
+}

@@ -1,0 +1,167 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+import org.coursewright.bond.Piece;
+
+/** Fills runs of one shape with the fewest windows met and cuts made; every order of pieces is looked at. */
+final class RunFiller {
+
+    /** Runs no longer than so many units are short. */
+    private static final int SHORT = 3;
+    private static final int MOST_CUTS = 20;
+    private static final int MOST_MET = 4;
+
+    private final RunShape shape;
+    private final Masonry masonry;
+    private final Shortfalls shortfalls;
+    private final Gauges gauges;
+    private final FillTable table;
+
+    RunFiller(RunShape shape, Masonry masonry, Shortfalls shortfalls) {
+        this.shape = shape;
+        this.masonry = masonry;
+        this.shortfalls = shortfalls;
+        gauges = new Gauges(shape, masonry, shortfalls);
+        table = new FillTable(shape, masonry, shortfalls);
+    }
+
+    /**
+     * The filling that meets the fewest windows and has, among these, the fewest cuts; joints near the nominal where the
+     * choice is free.
+     *
+     * @param exact whether every gauge is looked at, or a selection spread over all of them
+     * @param least a score that nothing can better, to stop at
+     * @param mostViolations fillings that meet more windows are not wanted
+     * @param mostCuts fillings with more cuts are not wanted
+     * @return empty if there is none
+     */
+    Optional<Pattern> best(Windows windows, boolean exact, FillTable.Score least, int mostViolations, int mostCuts) {
+        Pattern best = null;
+        FillTable.Score found = FillTable.UNFILLED;
+        for (Gauge gauge : exact ? gauges.all() : gauges.some()) {
+            int met = Math.min(mostViolations, found.violations());
+            int cuts = found.violations() <= least.violations() ? found.cuts() - 1 : mostCuts;
+            Windows.Grid grid = windows.grid(gauge.joints());
+            if (leastCuts(gauge) > cuts || table.atEnds(gauge, grid) > met) {
+                continue;
+            }
+            FillTable.Score score = table.fill(gauge, grid, met, cuts);
+            if (isBetter(score, found)) {
+                found = score;
+                best = pattern(score);
+                if (!isBetter(least, found)) {
+                    break;
+                }
+            }
+        }
+        return Optional.ofNullable(best).or(() -> single(mostCuts));
+    }
+
+    /** The fewest cuts with which the run can be filled at all; empty if nothing fills it. */
+    OptionalInt leastCuts() {
+        int most = (int) (shape.length() / Math.max(1, Math.min(masonry.cutLeast(), masonry.whole()))) + 1;
+        FillTable.Score least = new FillTable.Score(0, 0);
+        for (int cuts = 1; cuts < 2 * most; cuts *= 2) {
+            Optional<Pattern> found = best(new Windows(), true, least, 0, cuts);
+            if (found.isPresent()) {
+                return OptionalInt.of(found.get().cuts());
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** The fewest windows that joints between pieces meet, whatever the number of cuts; proven for runs of few pieces. */
+    int leastMet(Windows windows) {
+        int cuts = (int) (shape.length() / Math.max(1, masonry.cutLeast())) + 1;
+        int least = shape.length() > SHORT * masonry.whole() || cuts > MOST_CUTS ? 0 : MOST_MET;
+        for (Gauge gauge : least == 0 ? List.<Gauge>of() : gauges.all()) {
+            if (least > 0) {
+                least = Math.min(least,
+                        table.fill(gauge, windows.grid(gauge.joints()), least - 1, cuts, false).violations());
+            }
+        }
+        return least == MOST_MET ? 0 : least;
+    }
+
+    /** Whether nothing is left out when every gauge is looked at. */
+    boolean isComplete() {
+        return shortfalls.isComplete();
+    }
+
+    /** Some fillings with the fewest cuts whose joints between pieces meet no window. */
+    List<Pattern> variants(Windows windows, int mostAtEnds, int mostCuts, int most) {
+        List<Pattern> variants = new ArrayList<>();
+        int limit = mostCuts;
+        for (Gauge gauge : gauges.some()) {
+            if (variants.size() == most) {
+                break;
+            }
+            Windows.Grid grid = windows.grid(gauge.joints());
+            int atEnds = table.atEnds(gauge, grid);
+            if (atEnds <= mostAtEnds && leastCuts(gauge) <= limit) {
+                FillTable.Score score = table.fill(gauge, grid, atEnds, limit);
+                if (score.cuts() <= limit) {
+                    if (score.cuts() < limit) {
+                        variants.clear();
+                        limit = score.cuts();
+                    }
+                    variants.add(pattern(score));
+                }
+            }
+        }
+        return variants;
+    }
+
+    private Pattern pattern(FillTable.Score score) {
+        List<Pattern> patterns = new ArrayList<>();
+        new FillTrace(table, shape, masonry, 1, patterns).gather(score);
+        return patterns.get(0);
+    }
+
+    /**
+     * All fillings with so many cuts.
+     *
+     * @return empty if there are more than {@code most}
+     */
+    Optional<List<Pattern>> all(int cuts, int most) {
+        List<Pattern> patterns = new ArrayList<>();
+        for (Gauge gauge : gauges.all()) {
+            if (leastCuts(gauge) <= cuts && patterns.size() <= most
+                    && table.fill(gauge, new Windows().grid(gauge.joints()), 0, cuts) != FillTable.UNFILLED
+                    && table.isReached(gauge.pieces(), 0, cuts, gauge.shortfall())) {
+                new FillTrace(table, shape, masonry, most + 1, patterns).gather(new FillTable.Score(0, cuts));
+            }
+        }
+        if (patterns.isEmpty() && cuts == 1) {
+            single(cuts).ifPresent(patterns::add);
+        }
+        return patterns.size() > most || !shortfalls.isComplete() ? Optional.empty() : Optional.of(patterns);
+    }
+
+    private int leastCuts(Gauge gauge) {
+        long bySpecials = gauge.pieces() * shortfalls.specialMost();
+        long cut = shortfalls.cutMost();
+        return gauge.shortfall() <= bySpecials || cut == 0
+                ? 0
+                : (int) ((gauge.shortfall() - bySpecials + cut - 1) / cut);
+    }
+
+    private static boolean isBetter(FillTable.Score one, FillTable.Score other) {
+        return one.violations() < other.violations()
+                || one.violations() == other.violations() && one.cuts() < other.cuts();
+    }
+
+    /** A piece alone under a rake is cut to whatever length is there: it has no joint to make up for the cut step. */
+    private Optional<Pattern> single(int mostCuts) {
+        boolean fits = shape.isRaked() && shape.startJoints() + shape.endJoints() == 0 && mostCuts > 0
+                && shape.length() >= masonry.shortest() && shape.length() <= masonry.whole();
+        return fits
+                ? Optional.of(new Pattern(shape, masonry, new long[]{shape.length()},
+                        new Piece.Kind[]{Piece.Kind.CUT}, 0))
+                : Optional.empty();
+    }
+}

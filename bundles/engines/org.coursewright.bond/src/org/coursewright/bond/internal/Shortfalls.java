@@ -1,0 +1,124 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the pieces of a masonry fall short of the whole unit: a whole unit nothing, a special always the same, a cut piece
+ * anything on the cut step between its least and its most. Sums of shortfalls are told apart by what they leave on the
+ * cut step, the residue, and how many steps they hold beside; there is one residue where unit and specials are multiples
+ * of the step themselves.
+ */
+final class Shortfalls {
+
+    /** Units and specials that leave more residues than this are not all combined. */
+    private static final int MOST_RESIDUES = 48;
+    static final int NOWHERE = -1;
+
+    private final long step;
+    private final List<Long> residues = new ArrayList<>();
+    private final long[] kinds;
+    private final long cutLeast;
+    private final int cutSteps;
+    private boolean complete = true;
+    private final int[][] to;
+    private final int[][] carried;
+
+    Shortfalls(Masonry masonry) {
+        step = masonry.cutStep();
+        cutLeast = masonry.whole() - masonry.cutMost();
+        cutSteps = masonry.canCut() ? Math.toIntExact((masonry.cutMost() - masonry.cutLeast()) / step) + 1 : 0;
+        List<Long> shorter = masonry.specials().stream().filter(special -> special < masonry.whole()).toList();
+        kinds = new long[shorter.size() + (cutSteps > 0 ? 1 : 0)];
+        for (int kind = 0; kind < shorter.size(); kind++) {
+            kinds[kind] = masonry.whole() - shorter.get(kind);
+        }
+        if (cutSteps > 0) {
+            kinds[kinds.length - 1] = cutLeast;
+        }
+        residues.add(0L);
+        to = new int[kinds.length][MOST_RESIDUES];
+        carried = new int[kinds.length][MOST_RESIDUES];
+        for (int residue = 0; residue < residues.size(); residue++) {
+            for (int kind = 0; kind < kinds.length; kind++) {
+                follow(residue, kind);
+            }
+        }
+    }
+
+    private void follow(int residue, int kind) {
+        long sum = residues.get(residue) + kinds[kind];
+        int found = residues.indexOf(sum % step);
+        if (found < 0 && residues.size() < MOST_RESIDUES) {
+            found = residues.size();
+            residues.add(sum % step);
+        }
+        complete &= found >= 0;
+        to[kind][residue] = found;
+        carried[kind][residue] = Math.toIntExact(sum / step);
+    }
+
+    /** Whether all sums of shortfalls are told apart. */
+    boolean isComplete() {
+        return complete;
+    }
+
+    int residues() {
+        return residues.size();
+    }
+
+    long residue(int index) {
+        return residues.get(index);
+    }
+
+    /** @return index of the residue that a sum leaves, or {@link #NOWHERE} */
+    int residueOf(long sum) {
+        return residues.indexOf(sum % step);
+    }
+
+    long step() {
+        return step;
+    }
+
+    /** Number of specials shorter than the unit. */
+    int specials() {
+        return kinds.length - (cutSteps > 0 ? 1 : 0);
+    }
+
+    /** @return shortfall of the special, or for the last kind of the longest cut piece */
+    long of(int kind) {
+        return kinds[kind];
+    }
+
+    boolean canCut() {
+        return cutSteps > 0;
+    }
+
+    /** Number of lengths a cut piece may have. */
+    int cutSteps() {
+        return cutSteps;
+    }
+
+    long cutMost() {
+        return cutSteps > 0 ? cutLeast + (cutSteps - 1L) * step : 0;
+    }
+
+    /** The greatest shortfall of a special, 0 without specials. */
+    long specialMost() {
+        long most = 0;
+        for (int kind = 0; kind < specials(); kind++) {
+            most = Math.max(most, kinds[kind]);
+        }
+        return most;
+    }
+
+    /** Residue after one more piece of the kind, or {@link #NOWHERE}. */
+    int to(int kind, int residue) {
+        return to[kind][residue];
+    }
+
+    /** Steps added by one more piece of the kind. */
+    int carried(int kind, int residue) {
+        return carried[kind][residue];
+    }
+}
