@@ -13,6 +13,7 @@ final class FillTable {
     private final RunShape shape;
     private final Masonry masonry;
     private final Shortfalls shortfalls;
+    private final Effort effort;
     private Gauge gauge = new Gauge(1, 0, 0, 0);
     private Windows.Grid windows = new Windows.Grid(new long[0], new long[0]);
     private int violations;
@@ -32,7 +33,8 @@ final class FillTable {
     private long unit;
     private double perUnit;
 
-    FillTable(RunShape shape, Masonry masonry, Shortfalls shortfalls) {
+    FillTable(RunShape shape, Masonry masonry, Shortfalls shortfalls, Effort effort) {
+        this.effort = effort;
         this.shape = shape;
         this.masonry = masonry;
         this.shortfalls = shortfalls;
@@ -65,6 +67,7 @@ final class FillTable {
         words = Math.toIntExact(gauge.shortfall() / shortfalls.step() >> 6) + 1;
         row = words * shortfalls.residues();
         firstWindow = 0;
+        effort.spend((long) gauge.pieces() * (violations + 1) * (cuts + 1) * row);
         allocate();
         start();
         boolean narrow = violations == 0 && row == 1 && !shape.isRaked();

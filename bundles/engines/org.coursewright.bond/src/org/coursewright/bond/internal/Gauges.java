@@ -15,6 +15,8 @@ final class Gauges {
     /** Gauges of one number of pieces that are enough to find a good filling. */
     private static final int ENOUGH = 8;
     private static final int EVERY = 100_000;
+    /** So many more pieces other than whole units than are needed are enough to find a good filling. */
+    private static final int MORE_ODD = 4;
 
     private record Ranked(Gauge gauge, long odd, double uneven) {
     }
@@ -38,7 +40,7 @@ final class Gauges {
         return all;
     }
 
-    /** A selection spread over all, the one nearest to the nominal joint among them. */
+    /** A selection spread over those with few pieces other than whole units, the one nearest to the nominal joint among them. */
     List<Gauge> some() {
         if (some.isEmpty()) {
             some = find(ENOUGH);
@@ -63,6 +65,10 @@ final class Gauges {
                     ranked.add(rank(pieces, (int) joints, shortfall, shortfall - over, Math.max(1, most)));
                 }
             }
+        }
+        if (enough < EVERY) {
+            long fewest = ranked.stream().mapToLong(Ranked::odd).min().orElse(0);
+            ranked.removeIf(gauge -> gauge.odd() > fewest + MORE_ODD);
         }
         ranked.sort(Comparator.comparingLong(Ranked::odd).thenComparingDouble(Ranked::uneven));
         return ranked.stream().map(Ranked::gauge).toList();

@@ -41,6 +41,13 @@ record Masonry(long whole, List<Long> specials, long shortest, long cutStep, lon
         return (whole - 1) / cutStep * cutStep;
     }
 
+    /** The same with a cut step so coarse that no more than so many of them go into a unit. */
+    Masonry coarse(int mostSteps) {
+        long steps = whole / cutStep;
+        long coarser = steps <= mostSteps ? cutStep : Math.multiplyExact(cutStep, (steps + mostSteps - 1) / mostSteps);
+        return new Masonry(whole, specials, shortest, coarser, kerf, lap, least, nominal, most);
+    }
+
     boolean canCut() {
         return cutLeast() <= cutMost();
     }

@@ -24,11 +24,11 @@ final class PatternPool {
     private final Map<Integer, List<PieceSet>> setsByCuts = new HashMap<>();
 
     /** @param leastCuts what {@link PieceSets#leastCuts} gave for the shape */
-    PatternPool(RunShape shape, Masonry masonry, Shortfalls shortfalls, int leastCuts) {
+    PatternPool(RunShape shape, Masonry masonry, Shortfalls shortfalls, Effort effort, int leastCuts) {
         this.shape = shape;
         this.masonry = masonry;
         this.leastCuts = leastCuts;
-        filler = new RunFiller(shape, masonry, shortfalls);
+        filler = new RunFiller(shape, shortfalls, effort);
         pieceSets = new PieceSets(shape, masonry);
         new SeedPatterns(shape, masonry).of(this).forEach(this::add);
     }
@@ -116,7 +116,7 @@ final class PatternPool {
                 return extra;
             }
         }
-        return enough;
+        return filler.isComplete() ? enough : 0;
     }
 
     /**

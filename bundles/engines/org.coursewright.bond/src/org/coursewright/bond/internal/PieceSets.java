@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.TreeSet;
 
-import org.coursewright.bond.RunEnd;
 
 /**
  * Finds the pieces that fill a level run. With w whole units, specials of total length S and c pieces cut to total length

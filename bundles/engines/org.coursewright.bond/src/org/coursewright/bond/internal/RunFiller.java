@@ -20,13 +20,15 @@ final class RunFiller {
     private final Shortfalls shortfalls;
     private final Gauges gauges;
     private final FillTable table;
+    private final Effort effort;
 
-    RunFiller(RunShape shape, Masonry masonry, Shortfalls shortfalls) {
+    RunFiller(RunShape shape, Shortfalls shortfalls, Effort effort) {
+        this.effort = effort;
         this.shape = shape;
-        this.masonry = masonry;
+        masonry = shortfalls.masonry();
         this.shortfalls = shortfalls;
         gauges = new Gauges(shape, masonry, shortfalls);
-        table = new FillTable(shape, masonry, shortfalls);
+        table = new FillTable(shape, masonry, shortfalls, effort);
     }
 
     /**
@@ -42,11 +44,11 @@ final class RunFiller {
     Optional<Pattern> best(Windows windows, boolean exact, FillTable.Score least, int mostViolations, int mostCuts) {
         Pattern best = null;
         FillTable.Score found = FillTable.UNFILLED;
-        for (Gauge gauge : exact ? gauges.all() : gauges.some()) {
+        for (Gauge gauge : exact && isComplete() ? gauges.all() : gauges.some()) {
             int met = Math.min(mostViolations, found.violations());
             int cuts = found.violations() <= least.violations() ? found.cuts() - 1 : mostCuts;
             Windows.Grid grid = windows.grid(gauge.joints());
-            if (leastCuts(gauge) > cuts || table.atEnds(gauge, grid) > met) {
+            if (effort.isSpent() || leastCuts(gauge) > cuts || table.atEnds(gauge, grid) > met) {
                 continue;
             }
             FillTable.Score score = table.fill(gauge, grid, met, cuts);
@@ -61,14 +63,14 @@ final class RunFiller {
         return Optional.ofNullable(best).or(() -> single(mostCuts));
     }
 
-    /** The fewest cuts with which the run can be filled at all; empty if nothing fills it. */
+    /** The fewest cuts with which a raked run can be filled at all; empty if nothing fills it. */
     OptionalInt leastCuts() {
         int most = (int) (shape.length() / Math.max(1, Math.min(masonry.cutLeast(), masonry.whole()))) + 1;
         FillTable.Score least = new FillTable.Score(0, 0);
         for (int cuts = 1; cuts < 2 * most; cuts *= 2) {
             Optional<Pattern> found = best(new Windows(), true, least, 0, cuts);
             if (found.isPresent()) {
-                return OptionalInt.of(found.get().cuts());
+                return OptionalInt.of(isComplete() ? found.get().cuts() : 1);
             }
         }
         return OptionalInt.empty();
@@ -77,19 +79,19 @@ final class RunFiller {
     /** The fewest windows that joints between pieces meet, whatever the number of cuts; proven for runs of few pieces. */
     int leastMet(Windows windows) {
         int cuts = (int) (shape.length() / Math.max(1, masonry.cutLeast())) + 1;
-        int least = shape.length() > SHORT * masonry.whole() || cuts > MOST_CUTS ? 0 : MOST_MET;
+        int least = shape.length() > SHORT * masonry.whole() || cuts > MOST_CUTS || !isComplete() ? 0 : MOST_MET;
         for (Gauge gauge : least == 0 ? List.<Gauge>of() : gauges.all()) {
             if (least > 0) {
                 least = Math.min(least,
                         table.fill(gauge, windows.grid(gauge.joints()), least - 1, cuts, false).violations());
             }
         }
-        return least == MOST_MET ? 0 : least;
+        return least == MOST_MET || !isComplete() ? 0 : least;
     }
 
     /** Whether nothing is left out when every gauge is looked at. */
     boolean isComplete() {
-        return shortfalls.isComplete();
+        return shortfalls.isComplete() && !effort.isSpent();
     }
 
     /** Some fillings with the fewest cuts whose joints between pieces meet no window. */
@@ -97,7 +99,7 @@ final class RunFiller {
         List<Pattern> variants = new ArrayList<>();
         int limit = mostCuts;
         for (Gauge gauge : gauges.some()) {
-            if (variants.size() == most) {
+            if (effort.isSpent() || variants.size() == most) {
                 break;
             }
             Windows.Grid grid = windows.grid(gauge.joints());
@@ -129,7 +131,7 @@ final class RunFiller {
      */
     Optional<List<Pattern>> all(int cuts, int most) {
         List<Pattern> patterns = new ArrayList<>();
-        for (Gauge gauge : gauges.all()) {
+        for (Gauge gauge : isComplete() ? gauges.all() : List.<Gauge>of()) {
             if (leastCuts(gauge) <= cuts && patterns.size() <= most
                     && table.fill(gauge, new Windows().grid(gauge.joints()), 0, cuts) != FillTable.UNFILLED
                     && table.isReached(gauge.pieces(), 0, cuts, gauge.shortfall())) {
@@ -139,7 +141,7 @@ final class RunFiller {
         if (patterns.isEmpty() && cuts == 1) {
             single(cuts).ifPresent(patterns::add);
         }
-        return patterns.size() > most || !shortfalls.isComplete() ? Optional.empty() : Optional.of(patterns);
+        return patterns.size() > most || !isComplete() ? Optional.empty() : Optional.of(patterns);
     }
 
     private int leastCuts(Gauge gauge) {

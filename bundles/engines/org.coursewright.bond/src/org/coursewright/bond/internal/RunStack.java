@@ -34,6 +34,7 @@ final class RunStack {
     private final Masonry masonry;
     private final ForcedViolations forced;
     private final Shortfalls shortfalls;
+    private final Effort effort = new Effort();
     private final Skeleton skeleton = new Skeleton(this);
     private final List<RunSpan> runs = new ArrayList<>();
     private final List<RunSpan> unfillable = new ArrayList<>();
@@ -66,13 +67,13 @@ final class RunStack {
 
     private OptionalInt leastCuts(RunShape shape) {
         return shape.isRaked()
-                ? new RunFiller(shape, masonry, shortfalls).leastCuts()
+                ? new RunFiller(shape, shortfalls, effort).leastCuts()
                 : new PieceSets(shape, masonry).leastCuts();
     }
 
     private int add(RunSpan run, int leastCuts) {
         runs.add(run);
-        pools.add(poolByShape.computeIfAbsent(run.shape(), shape -> new PatternPool(shape, masonry, shortfalls, leastCuts)));
+        pools.add(poolByShape.computeIfAbsent(run.shape(), shape -> new PatternPool(shape, masonry, shortfalls, effort, leastCuts)));
         contactsOf.add(new ArrayList<>());
         return runs.size() - 1;
     }

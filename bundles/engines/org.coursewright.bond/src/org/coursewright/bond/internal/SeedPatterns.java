@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Set;
 
 import org.coursewright.bond.Piece;
-import org.coursewright.bond.RunEnd;
 import org.coursewright.measure.Length;
 
 /**

@@ -12,7 +12,9 @@ import java.util.List;
 final class Shortfalls {
 
     /** Units and specials that leave more residues than this are not all combined. */
-    private static final int MOST_RESIDUES = 48;
+    private static final int MOST_RESIDUES = 12;
+    /** Cut steps finer than this share of a unit are thinned. */
+    private static final int MOST_STEPS = 512;
     static final int NOWHERE = -1;
 
     private final long step;
@@ -20,11 +22,14 @@ final class Shortfalls {
     private final long[] kinds;
     private final long cutLeast;
     private final int cutSteps;
-    private boolean complete = true;
+    private boolean complete;
+    private final Masonry masonry;
     private final int[][] to;
     private final int[][] carried;
 
-    Shortfalls(Masonry masonry) {
+    Shortfalls(Masonry exact) {
+        masonry = exact.coarse(MOST_STEPS);
+        complete = masonry.cutStep() == exact.cutStep();
         step = masonry.cutStep();
         cutLeast = masonry.whole() - masonry.cutMost();
         cutSteps = masonry.canCut() ? Math.toIntExact((masonry.cutMost() - masonry.cutLeast()) / step) + 1 : 0;
@@ -61,6 +66,11 @@ final class Shortfalls {
     /** Whether all sums of shortfalls are told apart. */
     boolean isComplete() {
         return complete;
+    }
+
+    /** What is combined; its cut step is coarser than it need be if that is too fine. */
+    Masonry masonry() {
+        return masonry;
     }
 
     int residues() {
