@@ -1,7 +1,7 @@
 package org.coursewright.bond.internal;
 
-import java.util.Comparator;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -102,7 +102,8 @@ final class PairBound {
             for (int column = 0; column < upper.size(); column++) {
                 RunChoice other = upper.get(column);
                 if (other.pattern().isPresent()) {
-                    exclude(row, column, LapCheck.violations(pattern, other.pattern().get(), offset, masonry.lap()) > skeleton.allowed(contact));
+                    exclude(row, column, LapCheck.violations(pattern, other.pattern().get(), offset,
+                            masonry.lap()) > skeleton.allowed(contact));
                 } else {
                     least = least < 0 ? least(contact.above(), pattern) : least;
                     exclude(row, column, other.extra() < least);

@@ -81,7 +81,8 @@ final class PatternPool {
                         || violations > leastViolations && cuts > leastCuts) {
                     break;
                 }
-                Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(violations, cuts), violations, cuts);
+                Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(violations, cuts), violations,
+                        cuts);
                 if (found.isPresent()) {
                     return found;
                 }
@@ -110,7 +111,8 @@ final class PatternPool {
             return 0;
         }
         for (int extra = 0; extra < enough; extra++) {
-            Optional<Pattern> found = filler.best(windows, true, new FillTable.Score(0, leastCuts + extra), mostMet, leastCuts + extra);
+            Optional<Pattern> found = filler.best(windows, true, new FillTable.Score(0, leastCuts + extra), mostMet,
+                    leastCuts + extra);
             if (found.isPresent()) {
                 add(found.get());
                 return extra;

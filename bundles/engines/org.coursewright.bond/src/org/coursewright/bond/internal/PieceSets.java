@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-
 /**
  * Finds the pieces that fill a level run. With w whole units, specials of total length S and c pieces cut to total length
  * X, all joints together are what is left of the run, J = length - w·whole - S - X, and J must lie between m times the

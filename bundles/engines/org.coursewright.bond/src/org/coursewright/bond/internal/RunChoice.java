@@ -27,7 +27,8 @@ record RunChoice(Optional<Pattern> pattern, int extra) {
                     : Optional.empty();
             few = all.isPresent();
             int level = extra;
-            all.ifPresentOrElse(patterns -> patterns.forEach(pattern -> choices.add(new RunChoice(Optional.of(pattern), level))),
+            all.ifPresentOrElse(
+                    patterns -> patterns.forEach(pattern -> choices.add(new RunChoice(Optional.of(pattern), level))),
                     () -> choices.add(new RunChoice(Optional.empty(), level)));
         }
         return choices;

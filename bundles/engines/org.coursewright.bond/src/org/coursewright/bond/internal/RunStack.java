@@ -73,7 +73,8 @@ final class RunStack {
 
     private int add(RunSpan run, int leastCuts) {
         runs.add(run);
-        pools.add(poolByShape.computeIfAbsent(run.shape(), shape -> new PatternPool(shape, masonry, shortfalls, effort, leastCuts)));
+        pools.add(poolByShape.computeIfAbsent(run.shape(),
+                shape -> new PatternPool(shape, masonry, shortfalls, effort, leastCuts)));
         contactsOf.add(new ArrayList<>());
         return runs.size() - 1;
     }

@@ -193,7 +193,7 @@ final class StackLayout {
             int forced = skeleton.forced(run);
             for (RunStack.Contact contact : stack.contactsOf(run)) {
                 violations += violations(contact);
-                
+
             }
             PatternPool pool = stack.pool(run);
             if (violations > forced || pattern(run).cuts() > pool.leastCuts()) {
