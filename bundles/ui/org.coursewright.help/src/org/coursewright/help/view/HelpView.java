@@ -28,6 +28,8 @@ public final class HelpView extends ViewPart {
 
     private static final int MARGIN = 12;
     private static final int LINE_GAP = 3;
+    /** About as wide as the mark of an item, so that its further lines stand below its first word. */
+    private static final int ITEM_INDENT = 22;
 
     private final Deque<PageAddress> visited = new ArrayDeque<>();
     private StyledText widget;
@@ -85,6 +87,7 @@ public final class HelpView extends ViewPart {
         page = new PageText(PageReader.read(text.orElseGet(() -> NLS.bind(HelpText.noSuchPage, address.path()))));
         widget.setText(page.text());
         widget.setStyleRanges(page.styles());
+        page.items().forEach(offset -> widget.setLineWrapIndent(widget.getLineAtOffset(offset), 1, ITEM_INDENT));
         pictures.show(page, address);
         widget.setTopIndex(0);
         back.setEnabled(visited.size() > 1);

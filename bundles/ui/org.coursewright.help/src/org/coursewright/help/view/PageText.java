@@ -26,6 +26,7 @@ final class PageText {
     private final List<StyleRange> styles = new ArrayList<>();
     private final Map<StyleRange, String> links = new LinkedHashMap<>();
     private final Map<Integer, Block.Picture> pictures = new LinkedHashMap<>();
+    private final List<Integer> items = new ArrayList<>();
 
     PageText(List<Block> blocks) {
         Block before = null;
@@ -61,12 +62,18 @@ final class PageText {
         return pictures;
     }
 
+    /** @return where items of lists begin */
+    List<Integer> items() {
+        return items;
+    }
+
     private void add(Block block) {
         if (block instanceof Block.Heading heading) {
             addHeading(heading);
         } else if (block instanceof Block.Paragraph paragraph) {
             paragraph.spans().forEach(this::add);
         } else if (block instanceof Block.Item item) {
+            items.add(text.length());
             text.append("  ").append(item.mark()).append("  ");
             item.spans().forEach(this::add);
         } else if (block instanceof Block.Row row) {
