@@ -40,7 +40,7 @@ final class ElementOutline extends ContentOutlinePage implements OpenProjectsLis
                 new ProjectTreeLabels(projects, JFaceResources.getResources())));
         new AccessibleName(OutlineText.accessibleName).applyTo(viewer.getControl());
         viewer.setAutoExpandLevel(2);
-        viewer.setInput(root);
+        viewer.setInput(projects); // not the element itself: a tree takes its input for something above its elements
         projects.addListener(this);
         getSite().getPage().addPostSelectionListener(this);
     }
