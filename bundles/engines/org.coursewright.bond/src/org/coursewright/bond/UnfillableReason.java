@@ -20,6 +20,10 @@ public sealed interface UnfillableReason {
         }
     }
 
+    /** It could be filled, but not as somebody decided. */
+    record PinNotKept() implements UnfillableReason {
+    }
+
     /**
      * No number of pieces and joints adds up to the run's length.
      *

@@ -16,10 +16,11 @@ import org.coursewright.measure.Length;
  * @param start what happens at position zero
  * @param end what happens at {@code length}
  * @param obstacles what interrupts courses, in any order; they may overlap
+ * @param pins what somebody decided about single runs, in any order; one that lies in no run is left aside
  */
 public record WallFace(String mark, Length length, PieceStock stock, JointRule rule, List<Course> courses,
         WallEnd start,
-        WallEnd end, List<Obstacle> obstacles) {
+        WallEnd end, List<Obstacle> obstacles, List<Pin> pins) {
 
     public WallFace {
         Objects.requireNonNull(mark, "mark");
@@ -30,5 +31,12 @@ public record WallFace(String mark, Length length, PieceStock stock, JointRule r
         Objects.requireNonNull(end, "end");
         courses = List.copyOf(courses);
         obstacles = List.copyOf(obstacles);
+        pins = List.copyOf(pins);
+    }
+
+    /** A wall without pins. */
+    public WallFace(String mark, Length length, PieceStock stock, JointRule rule, List<Course> courses, WallEnd start,
+            WallEnd end, List<Obstacle> obstacles) {
+        this(mark, length, stock, rule, courses, start, end, obstacles, List.of());
     }
 }

@@ -36,7 +36,7 @@ record HandedWall(WallFace face, List<Turn> turns) {
                             handing.endingWallRunsThrough(id, false))));
         }
         WallFace face = new WallFace("", wall.length(), wall.stock(), wall.rule(), wall.courses(), start, end,
-                obstacles);
+                obstacles, wall.pins());
         return new HandedWall(face, turns);
     }
 

@@ -62,11 +62,12 @@ final class RunFinder {
         return cursor.kind == RunEnd.JOINT ? cursor : far;
     }
 
-    private static void add(List<RunSpan> runs, int index, Course course, Edge from, Edge to) {
+    private void add(List<RunSpan> runs, int index, Course course, Edge from, Edge to) {
         if (from.at < to.at) {
             long topFrom = course.topFrom().isGreaterThan(course.from()) ? course.topFrom().units() : from.at;
             long topTo = course.topTo().isLessThan(course.to()) ? course.topTo().units() : to.at;
-            runs.add(new RunSpan(index, from.at, to.at, from.kind, to.kind, topFrom, topTo));
+            runs.add(new RunSpan(index, from.at, to.at, from.kind, to.kind, topFrom, topTo,
+                    RunPins.of(wall.pins(), course.number(), from.at, to.at)));
         }
     }
 

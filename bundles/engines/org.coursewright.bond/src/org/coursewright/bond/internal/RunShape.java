@@ -10,8 +10,14 @@ import org.coursewright.bond.RunEnd;
  * @param end how it ends
  * @param rakeStart length at the start, at the bottom of the course, above which there is a rake
  * @param rakeEnd the same at the end
+ * @param pins what somebody decided about the run
  */
-record RunShape(long length, RunEnd start, RunEnd end, long rakeStart, long rakeEnd) {
+record RunShape(long length, RunEnd start, RunEnd end, long rakeStart, long rakeEnd, RunPins pins) {
+
+    /** The same run with nothing decided. */
+    RunShape withoutPins() {
+        return pins.isEmpty() ? this : new RunShape(length, start, end, rakeStart, rakeEnd, RunPins.NONE);
+    }
 
     int startJoints() {
         return start == RunEnd.JOINT ? 1 : 0;

@@ -12,12 +12,14 @@ import org.coursewright.bond.RunEnd;
  * @param end how it ends
  * @param topFrom where masonry begins at the top of the course
  * @param topTo where masonry ends at the top of the course
+ * @param pins what somebody decided about it
  */
-record RunSpan(int course, long from, long to, RunEnd start, RunEnd end, long topFrom, long topTo) {
+record RunSpan(int course, long from, long to, RunEnd start, RunEnd end, long topFrom, long topTo,
+        RunPins pins) {
 
     RunShape shape() {
         long length = to - from;
-        return new RunShape(length, start, end, clamp(topFrom - from, length), clamp(to - topTo, length));
+        return new RunShape(length, start, end, clamp(topFrom - from, length), clamp(to - topTo, length), pins);
     }
 
     private static long clamp(long zone, long length) {

@@ -151,6 +151,6 @@ public final class BondTranslator {
                 findings));
         obstacles.addAll(plan.tees());
         return new WallFace(plan.mark(), plan.length(), plan.body().stock(), plan.body().rule().joints(), courses,
-                plan.start(), plan.end(), obstacles);
+                plan.start(), plan.end(), obstacles, WallPins.of(plan.wall(), findings));
     }
 }

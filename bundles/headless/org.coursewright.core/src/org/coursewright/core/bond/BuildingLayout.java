@@ -63,6 +63,10 @@ public final class BuildingLayout {
         findings.addAll(translation.findings());
         UnfillableWords words = new UnfillableWords(translation.format());
         result.walls().forEach(wall -> tell(wall, translation.references().get(wall.mark()), words, findings));
+        StrayPins stray = new StrayPins(translation, findings);
+        for (int wall = 0; wall < result.walls().size(); wall++) {
+            stray.tell(translation.request().walls().get(wall), result.walls().get(wall));
+        }
         return new LayoutOutcome(translation.request(), result, UnitCount.of(result.walls().stream()),
                 findings.gravestFirst());
     }

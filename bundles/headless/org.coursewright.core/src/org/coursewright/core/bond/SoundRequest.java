@@ -30,8 +30,7 @@ record SoundRequest(List<WallFace> faces, List<Meeting> meetings) {
         List<Obstacle> kept = face.obstacles().stream()
                 .filter(obstacle -> obstacle.meeting().filter(lostStems::contains).isEmpty()).toList();
         return new WallFace(face.mark(), face.length(), face.stock(), face.rule(), face.courses(), face.start(),
-                face.end(),
-                kept);
+                face.end(), kept, face.pins());
     }
 
     private static Optional<Meeting> among(Meeting meeting, Set<String> marks) {

@@ -74,7 +74,7 @@ final class FaceChange {
             obstacles.add(changed);
         }
         return Optional.of(new WallFace(wall.mark(), wall.length(), wall.stock(), wall.rule(), wall.courses(),
-                wall.start(), wall.end(), obstacles));
+                wall.start(), wall.end(), obstacles, wall.pins()));
     }
 
     /** The end moves if it is free, otherwise the start. */
@@ -85,9 +85,10 @@ final class FaceChange {
         if (!possible) {
             return Optional.empty();
         }
+        Length shift = atEnd ? Length.ZERO : change;
         List<Obstacle> obstacles = new ArrayList<>();
         for (Obstacle obstacle : wall.obstacles()) {
-            Obstacle kept = lengthened(obstacle, atEnd ? Length.ZERO : change, change);
+            Obstacle kept = lengthened(obstacle, shift, change);
             if (kept.from().signum() < 0 || kept.to().isGreaterThan(length)) {
                 return Optional.empty();
             }
@@ -97,7 +98,7 @@ final class FaceChange {
                 course -> Course.level(course.number(), course.level(), course.bottom(), course.height(), length))
                 .toList();
         return Optional.of(new WallFace(wall.mark(), length, wall.stock(), wall.rule(), courses, wall.start(),
-                wall.end(), obstacles));
+                wall.end(), obstacles, wall.pins().stream().map(pin -> pin.moved(shift)).toList()));
     }
 
     /** What reaches to both ends of the wall, such as a beam, grows with it; all else stays where it is. */
