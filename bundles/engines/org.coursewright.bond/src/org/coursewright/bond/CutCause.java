@@ -24,6 +24,10 @@ public sealed interface CutCause {
         }
     }
 
+    /** What is pinned: the run alone could be filled without these cuts, but not as it is pinned; proven. */
+    record Pinned(int cuts) implements CutCause {
+    }
+
     /**
      * The turn of the walls that meet at one of its ends, or interrupt it: if the other wall ran through there in this
      * course, the run could be filled with so many cuts fewer; as it is, it cannot. Proven for the run alone; what the

@@ -72,6 +72,15 @@ class CutReasonsTest {
                 });
     }
 
+    /** Joints of exactly 1/2 in leave 13 1/2 in of 144 in to be cut, which free joints would not. */
+    @Test
+    void pinnedJointIsToBlameForTheCutItTakes() {
+        BondRequest request = wall("144").courses(1).pinned(new Pin.OfJoint(1, in("20"), in("1/2"))).alone();
+
+        assertThat(reasons(request)).singleElement()
+                .satisfies(reason -> assertThat(reason.causes()).containsExactly(new CutCause.Pinned(1)));
+    }
+
     @Test
     void piecesUnderAGableAreCutForTheRake() {
         List<CutReason> reasons = reasons(new RandomWalls(1).gable("300", "9"));

@@ -3,6 +3,7 @@ package org.coursewright.bond;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The least (lap violations, cut pieces) of a tiny wall by trying everything: every sequence of pieces in every run, every
@@ -48,7 +49,7 @@ final class ExhaustiveLayout {
         for (CourseLayout course : layout.courses()) {
             List<Filling> here = List.of(new Filling(List.of(), 0));
             for (Run run : course.runs()) {
-                here = combined(here, fillings(run));
+                here = combined(here, fillings(course.course().number(), run));
             }
             List<Cost> now = new ArrayList<>();
             for (Filling filling : here) {
@@ -94,18 +95,47 @@ final class ExhaustiveLayout {
         return all;
     }
 
-    private List<Filling> fillings(Run run) {
+    /** Whether anything fills a run that the engine gave up, pins kept. */
+    boolean fills(UnfillableRun run) {
+        return !fillings(run.course(), new Run(run.from(), run.to(), run.startsWith(), run.endsWith(),
+                Optional.empty(), 0, List.of())).isEmpty();
+    }
+
+    private List<Filling> fillings(int course, Run run) {
         List<Filling> found = new ArrayList<>();
-        extend(run, new ArrayList<>(), 0, 0, found);
+        extend(course, run, new ArrayList<>(), 0, 0, found);
         return found;
     }
 
-    private void extend(Run run, List<Long> pieces, long sum, int cuts, List<Filling> found) {
+    private boolean keepsPins(int course, Run run, List<Long> pieces, long starts, long joints, long left) {
+        return wall.pins().stream().filter(pin -> pin.course() == course)
+                .filter(pin -> !pin.at().isLessThan(run.from()) && pin.at().isLessThan(run.to()))
+                .allMatch(pin -> pin instanceof Pin.OfJoint joint
+                        ? left == joints * joint.joint().units()
+                        : covering(pin.at().minus(run.from()).units(), pieces, starts, joints, left) == ((Pin.OfPiece) pin)
+                                .length().units());
+    }
+
+    /** Length of the piece at a place, 0 if a joint is there. */
+    private static long covering(long at, List<Long> pieces, long starts, long joints, long left) {
+        long parts = Math.max(1, joints);
+        long from = starts * left;
+        for (long piece : pieces) {
+            if (from <= at * parts && at * parts < from + piece * parts) {
+                return piece;
+            }
+            from += piece * parts + left;
+        }
+        return 0;
+    }
+
+    private void extend(int course, Run run, List<Long> pieces, long sum, int cuts, List<Filling> found) {
         long length = run.length().units();
         long starts = run.startsWith() == RunEnd.JOINT ? 1 : 0;
         long joints = pieces.size() - 1 + starts + (run.endsWith() == RunEnd.JOINT ? 1 : 0);
         long left = length - sum;
-        if (!pieces.isEmpty() && left >= joints * least && left <= joints * most) {
+        if (!pieces.isEmpty() && left >= joints * least && left <= joints * most
+                && keepsPins(course, run, pieces, starts, joints, left)) {
             found.add(filling(run, pieces, starts, joints, left, cuts));
         }
         if (left < (joints + 1) * least) {
@@ -113,7 +143,7 @@ final class ExhaustiveLayout {
         }
         for (Piece piece : pieces()) {
             pieces.add(piece.length().units());
-            extend(run, pieces, sum + piece.length().units(), cuts + (piece.kind() == Piece.Kind.CUT ? 1 : 0), found);
+            extend(course, run, pieces, sum + piece.length().units(), cuts + (piece.kind() == Piece.Kind.CUT ? 1 : 0), found);
             pieces.remove(pieces.size() - 1);
         }
     }

@@ -18,6 +18,7 @@ public final class WallBuilder {
     private WallEnd start = new WallEnd.Free();
     private WallEnd end = new WallEnd.Free();
     private final List<Obstacle> obstacles = new ArrayList<>();
+    private final List<Pin> pins = new ArrayList<>();
 
     /** Inches as a number and a fraction, such as {@code 3 1/2}. */
     public static Length in(String text) {
@@ -105,13 +106,18 @@ public final class WallBuilder {
         return this;
     }
 
+    public WallBuilder pinned(Pin pin) {
+        pins.add(pin);
+        return this;
+    }
+
     public WallFace build() {
         List<Course> levels = new ArrayList<>(ownCourses);
         for (int number = 1; ownCourses.isEmpty() && number <= courses; number++) {
             Length height = in("4 1/2");
             levels.add(Course.level(number, number, height.times(number - 1L), height, length));
         }
-        return new WallFace(mark, length, stock, rule, levels, start, end, obstacles);
+        return new WallFace(mark, length, stock, rule, levels, start, end, obstacles, pins);
     }
 
     /** A request of this wall alone. */

@@ -1,10 +1,8 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 
 import org.coursewright.bond.Course;
 import org.coursewright.bond.CourseLayout;
@@ -28,13 +26,14 @@ public final class CutInquiry {
     private final List<List<RunSpan>> spans;
     private final RunBounds bounds;
     private final OtherTurns otherTurns;
-    private final Map<RunShape, OptionalInt> leastCuts = new HashMap<>();
+    private final LeastCuts leastCuts;
 
     /** @param throughOnOdd by meeting id the mark of the wall that runs through in odd courses */
     public CutInquiry(WallFace wall, WallLayout layout, List<Meeting> meetings, Map<String, String> throughOnOdd) {
         this.layout = layout;
         Handing handing = new Handing(meetings, throughOnOdd);
         masonry = Masonry.of(wall.stock(), wall.rule());
+        leastCuts = new LeastCuts(masonry, new Shortfalls(masonry), new Effort());
         spans = new RunFinder(wall, handing).find();
         bounds = new RunBounds(wall, handing);
         otherTurns = new OtherTurns(wall, meetings, throughOnOdd);
@@ -66,13 +65,17 @@ public final class CutInquiry {
         RunShape shape = span.shape();
         int raked = UnderRake.cuts(run, shape);
         int rest = cuts(run) - raked;
-        int needed = Math.max(0, Math.min(rest, least(shape).orElse(0) - raked));
+        int needed = Math.max(0, Math.min(rest, leastCuts.of(shape).orElse(0) - raked));
         List<CutCause> causes = new ArrayList<>();
         if (raked > 0) {
             causes.add(new CutCause.Rake(raked));
         }
-        if (needed > 0) {
-            addNeeded(causes, span, needed);
+        int free = Math.max(0, Math.min(needed, leastCuts.of(shape.withoutPins()).orElse(0) - raked));
+        if (free > 0) {
+            addNeeded(causes, span, free);
+        }
+        if (needed > free) {
+            causes.add(new CutCause.Pinned(needed - free));
         }
         if (rest > needed) {
             causes.add(new CutCause.Lap(rest - needed, layout.optimal()));
@@ -85,7 +88,7 @@ public final class CutInquiry {
         String meeting = "";
         int left = needed;
         for (Map.Entry<String, RunSpan> other : otherTurns.of(span).entrySet()) {
-            int least = least(other.getValue().shape()).orElse(needed);
+            int least = leastCuts.of(other.getValue().shape().withoutPins()).orElse(needed);
             if (least < left) {
                 left = least;
                 meeting = other.getKey();
@@ -97,9 +100,5 @@ public final class CutInquiry {
         if (left > 0) {
             causes.add(new CutCause.RunLength(left, sparing));
         }
-    }
-
-    private OptionalInt least(RunShape shape) {
-        return leastCuts.computeIfAbsent(shape, key -> new PieceSets(key, masonry).leastCuts());
     }
 }

@@ -14,6 +14,7 @@ final class FillTable {
     private final Masonry masonry;
     private final Shortfalls shortfalls;
     private final Effort effort;
+    private final PinMask pins;
     private Gauge gauge = new Gauge(1, 0, 0, 0);
     private Windows.Grid windows = new Windows.Grid(new long[0], new long[0]);
     private int violations;
@@ -38,6 +39,7 @@ final class FillTable {
         this.shape = shape;
         this.masonry = masonry;
         this.shortfalls = shortfalls;
+        pins = new PinMask(shape, masonry, shortfalls);
     }
 
     /** The fewest windows met and, with as few, the fewest cuts. */
@@ -70,7 +72,7 @@ final class FillTable {
         effort.spend((long) gauge.pieces() * (violations + 1) * (cuts + 1) * row);
         allocate();
         start();
-        boolean narrow = violations == 0 && row == 1 && !shape.isRaked();
+        boolean narrow = violations == 0 && row == 1 && !shape.isRaked() && pins.isEmpty();
         unit = shortfalls.step() * gauge.joints();
         perUnit = 1.0 / unit;
         for (int pieces = 1; pieces <= gauge.pieces(); pieces++) {
@@ -110,7 +112,7 @@ final class FillTable {
 
     private void start() {
         int hits = ends && shape.startJoints() == 1 ? hits(0, 0) : 0;
-        if (hits <= violations) {
+        if (hits <= violations && pins.isStartClear(gauge)) {
             BitRow.set(reached, at(0, hits, 0), 0);
         }
     }
@@ -200,7 +202,7 @@ final class FillTable {
                         Arrays.fill(moved, 0, (cuts + 2) * row, 0);
                         moves = true;
                     }
-                    add(at(pieces - 1, met, made), made);
+                    add(pieces, at(pieces - 1, met, made), made);
                 }
             }
             any |= moves && keep(pieces, met);
@@ -278,7 +280,11 @@ final class FillTable {
         }
     }
 
-    private void add(int from, int made) {
+    private void add(int pieces, int from, int made) {
+        if (!pins.isEmpty()) {
+            addPinned(pieces, from, made);
+            return;
+        }
         for (int residue = 0; residue < shortfalls.residues(); residue++) {
             addWhole(from, made, residue);
             for (int kind = 0; kind < shortfalls.specials(); kind++) {
@@ -286,6 +292,44 @@ final class FillTable {
             }
             if (shortfalls.canCut() && made < cuts) {
                 addCut(from, made, residue);
+            }
+        }
+    }
+
+    /** Adds every length for itself, after those shortfalls only that it may follow. */
+    private void addPinned(int pieces, int from, int made) {
+        long[] all = Arrays.copyOfRange(reached, from, from + row);
+        restrict(all, pieces, from, masonry.whole());
+        for (int residue = 0; residue < shortfalls.residues(); residue++) {
+            addWhole(from, made, residue);
+        }
+        for (int kind = 0; kind < shortfalls.specials(); kind++) {
+            restrict(all, pieces, from, masonry.whole() - shortfalls.of(kind));
+            for (int residue = 0; residue < shortfalls.residues(); residue++) {
+                addSpecial(from, made, residue, kind);
+            }
+        }
+        for (int step = 0; step < shortfalls.cutSteps() && made < cuts; step++) {
+            restrict(all, pieces, from, masonry.cutMost() - step * shortfalls.step());
+            addCuts(from, made, step);
+        }
+        System.arraycopy(all, 0, reached, from, row);
+    }
+
+    private void restrict(long[] all, int pieces, int from, long length) {
+        long[] allowed = all.clone();
+        pins.restrict(allowed, words, gauge, pieces - 1, length);
+        System.arraycopy(allowed, 0, reached, from, row);
+    }
+
+    /** Adds cut pieces so many steps shorter than the longest. */
+    private void addCuts(int from, int made, int step) {
+        int kind = shortfalls.specials();
+        for (int residue = 0; residue < shortfalls.residues(); residue++) {
+            int target = shortfalls.to(kind, residue);
+            if (target != Shortfalls.NOWHERE) {
+                BitRow.addShifted(moved, (made + 1) * row + target * words, reached, from + residue * words, words,
+                        shortfalls.carried(kind, residue) + step);
             }
         }
     }
@@ -391,6 +435,11 @@ final class FillTable {
         int residue = shortfall < 0 || met < 0 || made < 0 ? Shortfalls.NOWHERE : shortfalls.residueOf(shortfall);
         return residue != Shortfalls.NOWHERE && BitRow.get(reached, at(pieces, met, made) + residue * words,
                 Math.toIntExact(shortfall / shortfalls.step()));
+    }
+
+    /** Whether pins let a piece of that length come after so many others with that shortfall. */
+    boolean allows(int before, long shortfall, long length) {
+        return pins.isEmpty() || pins.allows(gauge, before, shortfall, length);
     }
 
     /** Whether the piece of that length that comes after so many others with that shortfall is cut along a rake. */

@@ -52,7 +52,8 @@ final class FillTrace {
         }
         for (long length = masonry.cutMost(); length >= masonry.cutLeast() && !isDone(); length -= masonry.cutStep()) {
             long before = shortfall - masonry.whole() + length;
-            if (table.isReached(pieces - 1, metBefore, made - 1, before)) {
+            if (table.isReached(pieces - 1, metBefore, made - 1, before)
+                    && table.allows(pieces - 1, before, length)) {
                 place(pieces, length, Piece.Kind.CUT);
                 back(pieces - 1, before, metBefore, made - 1);
             }
@@ -66,7 +67,7 @@ final class FillTrace {
         }
         boolean raked = table.isRaked(pieces - 1, before, length);
         int madeBefore = raked ? made - 1 : made;
-        if (table.isReached(pieces - 1, met, madeBefore, before)) {
+        if (table.isReached(pieces - 1, met, madeBefore, before) && table.allows(pieces - 1, before, length)) {
             place(pieces, length, raked ? Piece.Kind.CUT : kind);
             back(pieces - 1, before, met, madeBefore);
         }

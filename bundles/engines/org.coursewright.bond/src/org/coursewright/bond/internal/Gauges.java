@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.LongBinaryOperator;
 
 /**
  * The gauges with which a run may be filled: for n pieces and m joints in range the pieces fall short of n units by no
@@ -58,8 +59,8 @@ final class Gauges {
             if (over + joints * masonry.least() > pieces * most) {
                 break;
             }
-            long from = Math.max(0, over + joints * masonry.least());
-            long to = Math.min(pieces * most, over + joints * masonry.most());
+            long from = Math.max(0, over + joints * pinned(masonry.least(), Math::max));
+            long to = Math.min(pieces * most, over + joints * pinned(masonry.most(), Math::min));
             for (int residue = 0; residue < shortfalls.residues(); residue++) {
                 for (long shortfall : shortfalls(from, to, over + joints * masonry.nominal(), residue, enough)) {
                     ranked.add(rank(pieces, (int) joints, shortfall, shortfall - over, Math.max(1, most)));
@@ -72,6 +73,11 @@ final class Gauges {
         }
         ranked.sort(Comparator.comparingLong(Ranked::odd).thenComparingDouble(Ranked::uneven));
         return ranked.stream().map(Ranked::gauge).toList();
+    }
+
+    /** The joint at one end of the range, narrowed to what is pinned. */
+    private long pinned(long joint, LongBinaryOperator narrower) {
+        return shape.pins().joints().stream().reduce(joint, narrower::applyAsLong);
     }
 
     private TreeSet<Long> shortfalls(long from, long to, long nominal, int residue, int enough) {

@@ -31,6 +31,9 @@ final class PatternPool {
         filler = new RunFiller(shape, shortfalls, effort);
         pieceSets = new PieceSets(shape, masonry);
         new SeedPatterns(shape, masonry).of(this).forEach(this::add);
+        if (patterns.isEmpty()) {
+            filler.best(new Windows(), true, new FillTable.Score(0, leastCuts), 0, leastCuts).ifPresent(this::add);
+        }
     }
 
     RunShape shape() {
@@ -46,8 +49,11 @@ final class PatternPool {
         return patterns;
     }
 
-    /** @return whether the pattern is new */
+    /** @return whether the pattern keeps the pins and is new */
     boolean add(Pattern pattern) {
+        if (!shape.pins().areKept(shape, pattern)) {
+            return false;
+        }
         if (places.putIfAbsent(pattern, patterns.size()) != null) {
             return false;
         }

@@ -163,7 +163,7 @@ final class RunFiller {
                 && shape.length() >= masonry.shortest() && shape.length() <= masonry.whole();
         return fits
                 ? Optional.of(new Pattern(shape, masonry, new long[]{shape.length()},
-                        new Piece.Kind[]{Piece.Kind.CUT}, 0))
+                        new Piece.Kind[]{Piece.Kind.CUT}, 0)).filter(pattern -> shape.pins().areKept(shape, pattern))
                 : Optional.empty();
     }
 }

@@ -1,7 +1,6 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +34,7 @@ final class RunStack {
     private final ForcedViolations forced;
     private final Shortfalls shortfalls;
     private final Effort effort = new Effort();
+    private final LeastCuts leastCuts;
     private final Skeleton skeleton = new Skeleton(this);
     private final List<RunSpan> runs = new ArrayList<>();
     private final List<RunSpan> unfillable = new ArrayList<>();
@@ -47,13 +47,13 @@ final class RunStack {
         this.masonry = masonry;
         forced = new ForcedViolations(masonry);
         shortfalls = new Shortfalls(masonry);
-        Map<RunShape, OptionalInt> leastCuts = new HashMap<>();
+        leastCuts = new LeastCuts(masonry, shortfalls, effort);
         List<Integer> below = List.of();
         for (List<RunSpan> course : courses) {
             List<Integer> here = new ArrayList<>();
             for (RunSpan run : course) {
                 RunShape shape = run.shape();
-                OptionalInt least = leastCuts.computeIfAbsent(shape, this::leastCuts);
+                OptionalInt least = leastCuts.of(shape);
                 if (least.isPresent()) {
                     here.add(add(run, least.getAsInt()));
                 } else {
@@ -65,16 +65,10 @@ final class RunStack {
         }
     }
 
-    private OptionalInt leastCuts(RunShape shape) {
-        return shape.isRaked()
-                ? new RunFiller(shape, shortfalls, effort).leastCuts()
-                : new PieceSets(shape, masonry).leastCuts();
-    }
-
-    private int add(RunSpan run, int leastCuts) {
+    private int add(RunSpan run, int least) {
         runs.add(run);
         pools.add(poolByShape.computeIfAbsent(run.shape(),
-                shape -> new PatternPool(shape, masonry, shortfalls, effort, leastCuts)));
+                shape -> new PatternPool(shape, masonry, shortfalls, effort, least)));
         contactsOf.add(new ArrayList<>());
         return runs.size() - 1;
     }
@@ -106,6 +100,11 @@ final class RunStack {
 
     List<RunSpan> runs() {
         return runs;
+    }
+
+    /** Whether a run could be filled if nothing were decided about it. */
+    boolean isFillableUnpinned(RunSpan run) {
+        return leastCuts.of(run.shape().withoutPins()).isPresent();
     }
 
     List<RunSpan> unfillable() {

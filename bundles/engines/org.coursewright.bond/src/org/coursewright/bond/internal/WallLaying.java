@@ -8,6 +8,7 @@ import org.coursewright.bond.CourseLayout;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
 import org.coursewright.bond.ShortLap;
+import org.coursewright.bond.UnfillableReason;
 import org.coursewright.bond.UnfillableRun;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
@@ -72,10 +73,15 @@ final class WallLaying {
         return stack.unfillable().stream().map(this::unfillable).toList();
     }
 
+    private UnfillableReason reason(RunSpan span, FillableLengths lengths) {
+        boolean pinned = !span.pins().isEmpty() && stack.isFillableUnpinned(span);
+        return pinned ? new UnfillableReason.PinNotKept() : lengths.reason(span.shape());
+    }
+
     private UnfillableRun unfillable(RunSpan span) {
         FillableLengths lengths = new FillableLengths(stack.masonry());
         return new UnfillableRun(wall.courses().get(span.course()).number(), Length.ofUnits(span.from()),
-                Length.ofUnits(span.to()), span.start(), span.end(), lengths.reason(span.shape()),
+                Length.ofUnits(span.to()), span.start(), span.end(), reason(span, lengths),
                 lengths.nearest(span.shape()));
     }
 }

@@ -65,6 +65,8 @@ final class CutReasonJson {
         } else if (cause instanceof CutCause.Lap lap) {
             json.member("cause", "lap");
             json.member("proven", lap.proven());
+        } else if (cause instanceof CutCause.Pinned) {
+            json.member("cause", "pinned");
         }
         json.member("cuts", cause.cuts());
         json.member("why", words.of(reason, cause));

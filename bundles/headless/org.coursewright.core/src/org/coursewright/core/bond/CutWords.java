@@ -46,7 +46,9 @@ public final class CutWords {
             return "%s could be filled with fewer cuts; the laps with the courses above and below ask for more%s."
                     .formatted(stretch(reason), lap.proven() ? "" : " (not proven)");
         }
-        return "The pieces lie under the slope of the gable.";
+        return cause instanceof CutCause.Pinned
+                ? "%s could be filled with fewer cuts, but not as it is pinned.".formatted(stretch(reason))
+                : "The pieces lie under the slope of the gable.";
     }
 
     private String stretch(CutReason reason) {

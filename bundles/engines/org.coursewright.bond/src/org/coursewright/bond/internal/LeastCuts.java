@@ -1,0 +1,27 @@
+package org.coursewright.bond.internal;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalInt;
+
+/** The fewest cuts with which runs of a wall can be filled, each by itself; proven, and remembered by shape. */
+final class LeastCuts {
+
+    private final Masonry masonry;
+    private final Shortfalls shortfalls;
+    private final Effort effort;
+    private final Map<RunShape, OptionalInt> known = new HashMap<>();
+
+    LeastCuts(Masonry masonry, Shortfalls shortfalls, Effort effort) {
+        this.masonry = masonry;
+        this.shortfalls = shortfalls;
+        this.effort = effort;
+    }
+
+    /** @return empty if nothing fills such a run */
+    OptionalInt of(RunShape shape) {
+        return known.computeIfAbsent(shape, key -> shape.isRaked() || !shape.pins().isEmpty()
+                ? new RunFiller(shape, shortfalls, effort).leastCuts()
+                : new PieceSets(shape, masonry).leastCuts());
+    }
+}
