@@ -44,10 +44,28 @@ public sealed interface CutCause {
     }
 
     /**
-     * The run alone could be filled without these cuts; they keep the laps with the courses above and below.
+     * The run alone could be filled without these cuts; they keep the laps with the courses below and above.
      *
+     * @param askedBy which courses, as they are laid, leave no filling with fewer cuts
      * @param proven whether no layout of the wall as a whole does with fewer cuts; if not, fewer might be found
      */
-    record Lap(int cuts, boolean proven) implements CutCause {
+    record Lap(int cuts, Neighbours askedBy, boolean proven) implements CutCause {
+        public Lap {
+            Objects.requireNonNull(askedBy, "askedBy");
+        }
+    }
+
+    /** The courses beside a run that ask for cuts; proven, unless undecided. */
+    enum Neighbours {
+        /** The course below does. */
+        BELOW,
+        /** The course above does. */
+        ABOVE,
+        /** Each of them does by itself. */
+        EACH,
+        /** Neither does by itself, but both together. */
+        TOGETHER,
+        /** Fewer cuts might do, or it would take too long to find out. */
+        UNDECIDED
     }
 }

@@ -53,8 +53,18 @@ class CutReasonsTest {
         List<CutReason> reasons = reasons(wall("144 1/2").courses(4).alone());
 
         assertThat(reasons).flatExtracting(CutReason::causes).isNotEmpty()
-                .allMatch(cause -> cause instanceof CutCause.Lap lap && lap.proven());
+                .allMatch(cause -> cause instanceof CutCause.Lap lap && lap.proven()
+                        && lap.askedBy() != CutCause.Neighbours.UNDECIDED);
         assertThat(reasons).allMatch(reason -> reason.start().equals(new RunBound.Free()));
+    }
+
+    /** Ten whole units in course 1; in course 2 joints would stand on joints if the course were not cut. */
+    @Test
+    void courseThatAsksForTheCutsIsNamed() {
+        assertThat(reasons(wall("144 1/2").alone())).singleElement().satisfies(reason -> assertThat(reason.causes())
+                .containsExactly(new CutCause.Lap(2, reason.course() == 1
+                        ? CutCause.Neighbours.ABOVE
+                        : CutCause.Neighbours.BELOW, true)));
     }
 
     /** Up to the side of the other wall lie 5 units and 5 joints; through to the outer face 10 in more, not filled whole. */

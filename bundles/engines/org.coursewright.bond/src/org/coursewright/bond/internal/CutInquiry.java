@@ -3,6 +3,7 @@ package org.coursewright.bond.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.coursewright.bond.Course;
 import org.coursewright.bond.CourseLayout;
@@ -21,20 +22,27 @@ import org.coursewright.bond.WallLayout;
  */
 public final class CutInquiry {
 
+    /** Words of shortfalls looked at; some tens of milliseconds. */
+    private static final long MOST_EFFORT = 20_000_000;
+
     private final WallLayout layout;
     private final Masonry masonry;
     private final List<List<RunSpan>> spans;
     private final RunBounds bounds;
     private final OtherTurns otherTurns;
     private final LeastCuts leastCuts;
+    private final LapInquiry laps;
 
     /** @param throughOnOdd by meeting id the mark of the wall that runs through in odd courses */
     public CutInquiry(WallFace wall, WallLayout layout, List<Meeting> meetings, Map<String, String> throughOnOdd) {
         this.layout = layout;
         Handing handing = new Handing(meetings, throughOnOdd);
         masonry = Masonry.of(wall.stock(), wall.rule());
-        leastCuts = new LeastCuts(masonry, new Shortfalls(masonry), new Effort());
+        Shortfalls shortfalls = new Shortfalls(masonry);
+        Effort effort = new Effort(MOST_EFFORT);
+        leastCuts = new LeastCuts(masonry, shortfalls, effort);
         spans = new RunFinder(wall, handing).find();
+        laps = new LapInquiry(layout, spans, shortfalls, effort);
         bounds = new RunBounds(wall, handing);
         otherTurns = new OtherTurns(wall, meetings, throughOnOdd);
     }
@@ -78,13 +86,15 @@ public final class CutInquiry {
             causes.add(new CutCause.Pinned(needed - free));
         }
         if (rest > needed) {
-            causes.add(new CutCause.Lap(rest - needed, layout.optimal()));
+            causes.add(new CutCause.Lap(rest - needed, laps.askedBy(span, run), layout.optimal()));
         }
         return causes;
     }
 
     private void addNeeded(List<CutCause> causes, RunSpan span, int needed) {
-        NearestLengths sparing = new FillableLengths(masonry).nearest(span.shape(), needed - 1);
+        NearestLengths sparing = span.shape().isRaked()
+                ? new NearestLengths(Optional.empty(), Optional.empty())
+                : new FillableLengths(masonry).nearest(span.shape(), needed - 1);
         String meeting = "";
         int left = needed;
         for (Map.Entry<String, RunSpan> other : otherTurns.of(span).entrySet()) {

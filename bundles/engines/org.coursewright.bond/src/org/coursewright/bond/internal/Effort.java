@@ -9,7 +9,16 @@ final class Effort {
     /** Words of shortfalls looked at. */
     private static final long MOST = 400_000_000;
 
-    private long left = MOST;
+    private long left;
+
+    Effort() {
+        this(MOST);
+    }
+
+    /** @param most words of shortfalls that may be looked at */
+    Effort(long most) {
+        left = most;
+    }
 
     void spend(long words) {
         left -= words;

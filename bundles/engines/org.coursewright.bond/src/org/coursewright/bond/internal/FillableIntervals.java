@@ -28,6 +28,7 @@ final class FillableIntervals {
         long possible = masonry.canCut() ? limit / (masonry.cutLeast() + masonry.least()) + 1 : 0;
         long cutsTried = Math.min(mostCuts, possible);
         found = false;
+        considerSingle(direction);
         for (int[] specials : SpecialCounts.upTo(Integer.MAX_VALUE, masonry, limit).counts()) {
             for (long wholes = 0; wholes <= limit / masonry.whole(); wholes++) {
                 for (long cuts = 0; cuts <= cutsTried; cuts++) {
@@ -39,18 +40,26 @@ final class FillableIntervals {
         return near ? Optional.of(nearest) : Optional.empty();
     }
 
+    /** A piece alone under a rake has whatever length is there. */
+    private void considerSingle(int direction) {
+        if (shape.isRaked() && shape.startJoints() + shape.endJoints() == 0) {
+            long single = Math.max(masonry.shortest(), Math.min(masonry.whole(), shape.length()));
+            if (Long.signum(single - shape.length()) != -direction) {
+                take(single);
+            }
+        }
+    }
+
     private void consider(int direction, int[] specials, long wholes, long cuts) {
         long fixed = wholes * masonry.whole();
-        long pieces = wholes + cuts + shape.rakeEnds();
+        long pieces = wholes + cuts;
         for (int kind = 0; kind < specials.length; kind++) {
             fixed += specials[kind] * masonry.specials().get(kind);
             pieces += specials[kind];
         }
         long joints = pieces - 1 + shape.startJoints() + shape.endJoints();
         if (pieces > 0) {
-            long from = fixed + joints * masonry.least() + shape.rakeEnds() * masonry.shortest();
-            long to = fixed + joints * masonry.most() + shape.rakeEnds() * masonry.whole();
-            considerCuts(direction, from, to, cuts);
+            considerCuts(direction, fixed + joints * masonry.least(), fixed + joints * masonry.most(), cuts);
         }
     }
 

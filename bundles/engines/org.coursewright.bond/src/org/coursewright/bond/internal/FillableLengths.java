@@ -32,7 +32,7 @@ final class FillableLengths {
         if (!masonry.canCut()) {
             return shortest;
         }
-        return Math.min(shortest, shape.rakeEnds() > 0 ? masonry.shortest() : masonry.cutLeast());
+        return Math.min(shortest, shape.isRaked() ? masonry.shortest() : masonry.cutLeast());
     }
 
     /** The nearest lengths that can be filled; exact, as fillable lengths form intervals. */

@@ -20,8 +20,16 @@ final class LeastCuts {
 
     /** @return empty if nothing fills such a run */
     OptionalInt of(RunShape shape) {
-        return known.computeIfAbsent(shape, key -> shape.isRaked() || !shape.pins().isEmpty()
-                ? new RunFiller(shape, shortfalls, effort).leastCuts()
-                : new PieceSets(shape, masonry).leastCuts());
+        return known.computeIfAbsent(shape, this::find);
+    }
+
+    private OptionalInt find(RunShape shape) {
+        if (!shape.isRaked() && shape.pins().isEmpty()) {
+            return new PieceSets(shape, masonry).leastCuts();
+        }
+        RunFiller filler = new RunFiller(shape, shortfalls, effort);
+        OptionalInt found = filler.leastCuts();
+        boolean bounded = shape.isRaked() || found.isEmpty() || filler.isComplete();
+        return bounded ? found : new PieceSets(shape, masonry).leastCuts();
     }
 }

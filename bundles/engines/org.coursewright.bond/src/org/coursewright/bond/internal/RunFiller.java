@@ -89,6 +89,13 @@ final class RunFiller {
         return least == MOST_MET || !isComplete() ? 0 : least;
     }
 
+    /** Whether every filling with so many cuts can be looked at, with no more gauges than {@code most}. */
+    boolean isSearchable(int cuts, int most) {
+        long joints = shape.length() / Math.max(1, Math.min(masonry.cutLeast(), masonry.whole())) + 2;
+        boolean few = (masonry.most() - masonry.least()) * joints / shortfalls.step() <= most;
+        return isComplete() && few && gauges.all().stream().filter(gauge -> leastCuts(gauge) <= cuts).count() <= most;
+    }
+
     /** Whether nothing is left out when every gauge is looked at. */
     boolean isComplete() {
         return shortfalls.isComplete() && !effort.isSpent();

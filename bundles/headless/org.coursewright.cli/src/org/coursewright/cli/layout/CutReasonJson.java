@@ -64,6 +64,7 @@ final class CutReasonJson {
             write(turn.sparing());
         } else if (cause instanceof CutCause.Lap lap) {
             json.member("cause", "lap");
+            json.member("askedBy", lap.askedBy().name().toLowerCase(Locale.ROOT));
             json.member("proven", lap.proven());
         } else if (cause instanceof CutCause.Pinned) {
             json.member("cause", "pinned");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.coursewright.bond.Meeting;
+import org.coursewright.bond.WallLayout;
 import org.coursewright.cli.layout.LayResult.LaidWall;
 import org.coursewright.core.bond.CourseNumbers;
 import org.coursewright.core.bond.CutGroup;
@@ -27,10 +28,16 @@ final class CutTable {
         List<CutGroup> groups = CutGroup.of(wall.cutReasons(), words);
         List<String> lines = new ArrayList<>();
         if (!groups.isEmpty()) {
-            lines.add("Why pieces of wall %s are cut:".formatted(wall.face().mark()));
+            lines.add("Why pieces of wall %s are cut (%s):".formatted(wall.face().mark(), proof(wall.layout())));
         }
         groups.forEach(group -> lines.add("  %d cut in %s %s. %s".formatted(group.cuts(),
                 group.courses().size() == 1 ? "course" : "courses", CourseNumbers.of(group.courses()), group.why())));
         return lines;
+    }
+
+    private static String proof(WallLayout layout) {
+        return layout.optimal()
+                ? "no layout of it has fewer cuts, proven"
+                : "at least %d of %d are proven to be needed".formatted(layout.lowerBound(), layout.cutPieces());
     }
 }

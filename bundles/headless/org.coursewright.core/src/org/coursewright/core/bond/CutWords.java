@@ -36,19 +36,28 @@ public final class CutWords {
      */
     public String of(CutReason reason, CutCause cause) {
         if (cause instanceof CutCause.RunLength length) {
-            return "%s is %s long and needs %s whatever lies above and below.%s".formatted(stretch(reason),
+            return "%s is %s long and needs %s by itself.%s".formatted(stretch(reason),
                     format.format(reason.length()), cuts(needed(reason)), sparing(length.sparing(), needed(reason)));
         } else if (cause instanceof CutCause.Turn turn) {
             return "%s is %s long. If the turns at the meeting with %s were the other way round, it would need %s fewer.%s"
                     .formatted(stretch(reason), format.format(reason.length()), bounds.others(turn.meeting()),
                             cuts(turn.cuts()), sparing(turn.sparing(), needed(reason)));
         } else if (cause instanceof CutCause.Lap lap) {
-            return "%s could be filled with fewer cuts; the laps with the courses above and below ask for more%s."
-                    .formatted(stretch(reason), lap.proven() ? "" : " (not proven)");
+            return "%s could be filled with fewer cuts%s.".formatted(stretch(reason), neighbours(lap));
         }
         return cause instanceof CutCause.Pinned
                 ? "%s could be filled with fewer cuts, but not as it is pinned.".formatted(stretch(reason))
                 : "The pieces lie under the slope of the gable.";
+    }
+
+    private static String neighbours(CutCause.Lap lap) {
+        return switch (lap.askedBy()) {
+            case BELOW -> ", but not so that its joints lap those of the course below";
+            case ABOVE -> ", but not so that its joints lap those of the course above";
+            case EACH -> ", but not so that its joints lap those of the course below, nor those of the course above";
+            case TOGETHER -> ", but not so that its joints lap those of both the course below and the course above";
+            case UNDECIDED -> "; the laps with the courses below and above ask for more, as far as was found";
+        };
     }
 
     private String stretch(CutReason reason) {
