@@ -112,8 +112,9 @@ final class ExhaustiveLayout {
                 .filter(pin -> !pin.at().isLessThan(run.from()) && pin.at().isLessThan(run.to()))
                 .allMatch(pin -> pin instanceof Pin.OfJoint joint
                         ? left == joints * joint.joint().units()
-                        : covering(pin.at().minus(run.from()).units(), pieces, starts, joints, left) == ((Pin.OfPiece) pin)
-                                .length().units());
+                        : covering(pin.at().minus(run.from()).units(), pieces, starts, joints,
+                                left) == ((Pin.OfPiece) pin)
+                                        .length().units());
     }
 
     /** Length of the piece at a place, 0 if a joint is there. */
@@ -143,7 +144,8 @@ final class ExhaustiveLayout {
         }
         for (Piece piece : pieces()) {
             pieces.add(piece.length().units());
-            extend(course, run, pieces, sum + piece.length().units(), cuts + (piece.kind() == Piece.Kind.CUT ? 1 : 0), found);
+            extend(course, run, pieces, sum + piece.length().units(), cuts + (piece.kind() == Piece.Kind.CUT ? 1 : 0),
+                    found);
             pieces.remove(pieces.size() - 1);
         }
     }

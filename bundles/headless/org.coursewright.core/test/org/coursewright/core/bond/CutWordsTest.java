@@ -62,7 +62,8 @@ class CutWordsTest {
         CutCause.RunLength length = new CutCause.RunLength(1, NEAREST);
         CutCause.Rake rake = new CutCause.Rake(2);
         List<CutGroup> groups = CutGroup.of(
-                List.of(reason(3, opening("D1"), opening("N2"), length), reason(5, opening("D1"), opening("N2"), length),
+                List.of(reason(3, opening("D1"), opening("N2"), length),
+                        reason(5, opening("D1"), opening("N2"), length),
                         reason(9, new RunBound.Raked(), new RunBound.Raked(), rake)),
                 new CutWords(LengthFormat.INCHES, "W1", List.of()));
 

@@ -76,9 +76,11 @@ class PinLayoutTest {
         assertThat(told(outcome, "lay.unfillable")).singleElement().satisfies(finding -> {
             assertThat(finding.element().name()).isEqualTo("wall W1, course 2");
             assertThat(finding.message())
-                    .isEqualTo("The run of 12'-0\" could be filled, but not as it is pinned. Change the pin or take it out.");
+                    .isEqualTo(
+                            "The run of 12'-0\" could be filled, but not as it is pinned. Change the pin or take it out.");
         });
-        assertThat(outcome.result().walls().get(0).courses()).filteredOn(course -> course.runs().size() == 1).hasSize(19);
+        assertThat(outcome.result().walls().get(0).courses()).filteredOn(course -> course.runs().size() == 1)
+                .hasSize(19);
     }
 
     @Test
