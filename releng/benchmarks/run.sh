@@ -5,7 +5,8 @@
 #   releng/benchmarks/run.sh claims [WALLS SEED SECONDS]        claims of optimality on full-sized walls
 #   releng/benchmarks/run.sh oracles [BUILDINGS SEED]           the solver against trying everything, the verifier against spoiled layouts
 #   releng/benchmarks/run.sh scale [SEED]                       time and memory for 5, 20, 60 and 200 walls
-#   releng/benchmarks/run.sh moves [SEED]                       one opening moved, its wall laid again
+#   releng/benchmarks/run.sh moves [SEED]                       one opening moved, the building laid again
+#   releng/benchmarks/run.sh advice [SEED]                      changes of dimensions that spare cuts
 #   releng/benchmarks/run.sh coordinated                        sixty walls on the module
 #   releng/benchmarks/run.sh jmh [JMH OPTIONS]                  JMH benchmarks, time on the clock; the result goes to target
 #
@@ -46,6 +47,7 @@ case $command in
   oracles) compile && main OracleCheck "${1:-120}" "${2:-3}" ;;
   scale) compile && main Scale "${1:-1}" "$reports" ;;
   moves) compile && main Moves "${1:-1}" "$reports/bond-moves.md" ;;
+  advice) compile && main Advices "${1:-1}" "$reports/bond-advice.md" ;;
   coordinated) compile && main Coordinated "$reports/bond-coordinated.md" ;;
   jmh) compile && java -cp "$classpath" org.openjdk.jmh.Main -rff "$target/bond-jmh.json" -rf json "$@" ;;
   *) sed -n '2,/^set/{/^#/s/^# \{0,1\}//p}' "${BASH_SOURCE[0]}"; exit 2 ;;

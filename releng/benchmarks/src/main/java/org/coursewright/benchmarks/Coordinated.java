@@ -58,6 +58,7 @@ public final class Coordinated {
                         | lap violations | %d |
                         | runs unfilled | %d |
                         | processor time (s) | %.2f |
+                        | handing called optimal | %s |
                         | faults found by the verifier | %d |
                         """,
                 RunOn.today(), RunOn.machine(), walls.size(),
@@ -65,6 +66,7 @@ public final class Coordinated {
                 walls.stream().filter(wall -> wall.cutPieces() == 0).count(),
                 walls.stream().mapToInt(WallLayout::cutPieces).sum(),
                 walls.stream().mapToInt(WallLayout::lapViolations).sum(),
-                walls.stream().mapToInt(wall -> wall.unfillable().size()).sum(), timed.seconds(), faults);
+                walls.stream().mapToInt(wall -> wall.unfillable().size()).sum(), timed.seconds(),
+                timed.result().handingOptimal() ? "yes" : "no", faults);
     }
 }

@@ -13,11 +13,12 @@ import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.measure.Length;
 
-/** Walls of a building as they have to be laid again when one of their openings is moved a little. */
+/** A building as it has to be laid again when one of its openings is moved a little. */
 public final class MovedOpenings {
 
     private static final int MOST_UNITS = 800;
-    private static final int STEPS = 8;
+    /** Moves of one opening. */
+    public static final int STEPS = 8;
 
     private MovedOpenings() {
     }
@@ -25,8 +26,8 @@ public final class MovedOpenings {
     /**
      * Moves the first opening of every wall of at most 800 units, with its lintel, by 1/4 to 2 in.
      *
-     * @param result the building's layout, whose handing is kept
-     * @return for every move the wall alone, handed as it was
+     * @param result the building's layout
+     * @return for every move the building, {@value #STEPS} for an opening
      */
     public static List<BondRequest> of(BondRequest building, BondResult result) {
         List<BondRequest> moves = new ArrayList<>();
@@ -34,11 +35,17 @@ public final class MovedOpenings {
             WallFace wall = building.walls().get(index);
             if (units(result.walls().get(index)) <= MOST_UNITS && opening(wall).isPresent()) {
                 for (int step = 1; step <= STEPS; step++) {
-                    moves.add(new WallAlone(building, result.throughOnOdd(), moved(wall, quarters(step))).request());
+                    moves.add(with(building, index, moved(wall, quarters(step))));
                 }
             }
         }
         return moves;
+    }
+
+    private static BondRequest with(BondRequest building, int index, WallFace wall) {
+        List<WallFace> walls = new ArrayList<>(building.walls());
+        walls.set(index, wall);
+        return new BondRequest(walls, building.meetings());
     }
 
     private static int units(WallLayout wall) {
