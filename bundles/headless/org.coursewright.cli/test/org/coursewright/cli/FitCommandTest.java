@@ -110,6 +110,7 @@ class FitCommandTest {
     @Test
     void badOptionsAreRefused() throws IOException {
         Path project = screen();
+        assertRefused(CommandRun.of("fit", project, "--wall", "W9"), "W9");
         assertRefused(CommandRun.of("fit", project, "--budget", "-2 in"), "--budget");
         assertRefused(CommandRun.of("fit", project, "--budget", "much"), "--budget");
         assertRefused(CommandRun.of("fit", project, "--cost-per-cut", "1 USD"), "--minutes-per-cut");

@@ -11,7 +11,6 @@ import org.coursewright.cli.ExitStatus;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.FormatOption;
 import org.coursewright.cli.ProjectArgument;
-import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;
 import org.coursewright.core.fit.FitChanges;
@@ -70,7 +69,7 @@ final class FitCommand implements Command {
     }
 
     private ExitStatus run(Project read, Making making) throws BadInputException, ProjectFileException {
-        FitSettings settings = options.settings(ProjectFormat.of(read));
+        FitSettings settings = options.settings(read);
         FitOutcome outcome = new ProjectFit(BondAdvisor.standard()).advise(read, settings, Progress.NONE);
         refuseInvalid(outcome.findings());
         making.make(outcome);

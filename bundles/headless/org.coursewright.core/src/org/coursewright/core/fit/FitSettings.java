@@ -8,14 +8,17 @@ import org.coursewright.measure.Length;
 /**
  * What {@link ProjectFit} may propose.
  *
+ * @param wall mark of the only wall whose dimensions may change, or empty for all walls
  * @param budget most that all changes together may come to, each counted as a distance; empty if it does not matter
  * @param wallTolerance how far the end of a wall may move that ends in the open, zero or more; openings have tolerances of
  *        their own in the project
  * @param rate what a cut takes, or empty if nobody said
  */
-public record FitSettings(Optional<Length> budget, Length wallTolerance, Optional<CutRate> rate) {
+public record FitSettings(Optional<String> wall, Optional<Length> budget, Length wallTolerance,
+        Optional<CutRate> rate) {
 
     public FitSettings {
+        Objects.requireNonNull(wall, "wall");
         Objects.requireNonNull(budget, "budget");
         Objects.requireNonNull(wallTolerance, "wallTolerance");
         Objects.requireNonNull(rate, "rate");

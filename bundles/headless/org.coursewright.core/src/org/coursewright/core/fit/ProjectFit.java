@@ -48,7 +48,7 @@ public final class ProjectFit {
      */
     public FitOutcome advise(Project project, FitSettings settings, Progress progress) {
         Translation translation = BondTranslator.translate(project);
-        List<Adjustable> adjustables = new Tolerances(project, translation, settings.wallTolerance()).adjustables();
+        List<Adjustable> adjustables = new Tolerances(project, translation, settings).adjustables();
         Advice advice = advise(project, translation, adjustables, settings, progress);
         FitTrial trial = new FitTrial(project);
         for (Set<String> strays = trial.strays(advice); !strays.isEmpty(); strays = trial.strays(advice)) {

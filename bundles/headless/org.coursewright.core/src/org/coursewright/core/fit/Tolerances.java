@@ -19,25 +19,28 @@ final class Tolerances {
 
     private final ProjectWalls walls;
     private final Translation translation;
-    private final Length wallTolerance;
+    private final FitSettings settings;
     private final List<Adjustable> adjustables = new ArrayList<>();
 
-    Tolerances(Project project, Translation translation, Length wallTolerance) {
+    Tolerances(Project project, Translation translation, FitSettings settings) {
         this.walls = new ProjectWalls(project);
         this.translation = translation;
-        this.wallTolerance = wallTolerance;
+        this.settings = settings;
     }
 
     List<Adjustable> adjustables() {
-        for (WallFace face : translation.request().walls()) {
-            Wall wall = walls.wall(face.mark());
-            wall.getOpenings().forEach(opening -> add(face.mark(), opening));
-            if (wallTolerance.signum() > 0 && isExtendable(face, wall)) {
-                adjustables.add(
-                        Adjustable.within(face.mark(), Optional.empty(), Dimension.LENGTH, wallTolerance));
-            }
-        }
+        translation.request().walls().stream()
+                .filter(face -> settings.wall().isEmpty() || settings.wall().get().equals(face.mark()))
+                .forEach(face -> add(face, walls.wall(face.mark())));
         return List.copyOf(adjustables);
+    }
+
+    private void add(WallFace face, Wall wall) {
+        wall.getOpenings().forEach(opening -> add(face.mark(), opening));
+        if (settings.wallTolerance().signum() > 0 && isExtendable(face, wall)) {
+            adjustables.add(Adjustable.within(face.mark(), Optional.empty(), Dimension.LENGTH,
+                    settings.wallTolerance()));
+        }
     }
 
     private void add(String wall, Opening opening) {

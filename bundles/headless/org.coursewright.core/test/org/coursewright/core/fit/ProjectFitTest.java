@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 /** Advice on projects: what may change, what is promised, and that it comes true. */
 class ProjectFitTest {
 
-    private static final FitSettings OPENINGS_ONLY = new FitSettings(Optional.empty(), Length.ZERO,
+    private static final FitSettings OPENINGS_ONLY = new FitSettings(Optional.empty(), Optional.empty(), Length.ZERO,
             Optional.empty());
 
     private final PlanBuilder plan = new PlanBuilder();
@@ -116,7 +116,8 @@ class ProjectFitTest {
         plan.wall("W2", "150", "0", "150", "100", Bond.STRETCHER, "18");
         plan.opening(wall, "N1", "46", "44", "0", "9");
         plan.unit().getSpecialLengths().add(in("6 3/4"));
-        FitOutcome outcome = advise(plan.project(), new FitSettings(Optional.empty(), in("4"), Optional.empty()));
+        FitOutcome outcome = advise(plan.project(),
+                new FitSettings(Optional.empty(), Optional.empty(), in("4"), Optional.empty()));
         Length jamb = wall.getFromX().plus(wall.getOpenings().get(0).getOffset());
 
         apply(plan.project(), outcome);
@@ -128,10 +129,22 @@ class ProjectFitTest {
     }
 
     @Test
+    void onlyTheWallThatIsNamedChanges() {
+        openingAt("45").setMoveTolerance(in("3"));
+        Wall other = plan.wall("W2", "0", "200", "144 1/2", "200", Bond.STRETCHER, "18");
+        plan.opening(other, "N1", "45", "44", "0", "9").setMoveTolerance(in("3"));
+        FitOutcome outcome = advise(plan.project(),
+                new FitSettings(Optional.of("W2"), Optional.empty(), Length.ZERO, Optional.empty()));
+
+        assertThat(outcome.proposals()).isNotEmpty()
+                .allSatisfy(proposal -> assertThat(proposal.change().adjustable().wall()).isEqualTo("W2"));
+    }
+
+    @Test
     void budgetIsKept() {
         openingAt("45").setMoveTolerance(in("3"));
         FitOutcome outcome = advise(plan.project(),
-                new FitSettings(Optional.of(in("1/2")), Length.ZERO, Optional.empty()));
+                new FitSettings(Optional.empty(), Optional.of(in("1/2")), Length.ZERO, Optional.empty()));
 
         assertThat(outcome.advice().movement()).isLessThanOrEqualTo(in("1/2"));
     }
@@ -141,7 +154,7 @@ class ProjectFitTest {
     void timeAndMoneyFollowFromTheCutsSpared() {
         openingAt("45").setMoveTolerance(in("3"));
         Money dollars = new Money(BigDecimal.valueOf(2), Currency.getInstance("USD"));
-        FitOutcome outcome = advise(plan.project(), new FitSettings(Optional.empty(), Length.ZERO,
+        FitOutcome outcome = advise(plan.project(), new FitSettings(Optional.empty(), Optional.empty(), Length.ZERO,
                 Optional.of(new CutRate(BigDecimal.valueOf(4), Optional.of(dollars)))));
 
         int cuts = outcome.saving().cuts();
