@@ -27,7 +27,7 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
         if (denominator.signum() == 0) {
             throw new ArithmeticException("A fraction (%s/0) has a denominator other than zero.".formatted(numerator));
         }
-        BigInteger common = numerator.gcd(denominator);
+        BigInteger common = denominator.equals(BigInteger.ONE) ? BigInteger.ONE : numerator.gcd(denominator);
         BigInteger divisor = denominator.signum() < 0 ? common.negate() : common;
         if (!divisor.equals(BigInteger.ONE)) {
             numerator = numerator.divide(divisor);
@@ -74,6 +74,9 @@ public record Fraction(BigInteger numerator, BigInteger denominator) implements 
     }
 
     public Fraction plus(Fraction other) {
+        if (denominator.equals(other.denominator)) {
+            return new Fraction(numerator.add(other.numerator), denominator);
+        }
         return new Fraction(numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
                 denominator.multiply(other.denominator));
     }

@@ -64,6 +64,9 @@ public record PieceTally(long whole, SortedMap<Length, Long> specials, SortedMap
     }
 
     private static SortedMap<Length, Long> sum(SortedMap<Length, Long> first, SortedMap<Length, Long> second) {
+        if (second.isEmpty()) {
+            return first;
+        }
         SortedMap<Length, Long> sum = new TreeMap<>(first);
         second.forEach((length, count) -> sum.merge(length, count, Long::sum));
         return sum;

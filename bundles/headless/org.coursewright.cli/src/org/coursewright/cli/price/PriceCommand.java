@@ -114,7 +114,7 @@ final class PriceCommand implements Command {
                 return new Priced(results.get(PriceResults.COMPARISON).prices(), List.of());
             }
             if (scenario == null) {
-                return new Priced(List.of(results.get(PriceResults.PRICE)), results.get(PriceResults.MAKE_OR_CUT)
+                return new Priced(List.of(results.get(PriceResults.RANGE)), results.get(PriceResults.MAKE_OR_CUT)
                         .lines());
             }
             PriceComparison both = results.get(PriceResults.comparison(scenario));

@@ -49,6 +49,12 @@ record MixBrief(String mark, Optional<MixRecipe> recipe, List<MaterialBrief> mat
         return round.times(volume.cubes().dividedBy(round.yield().cubes()));
     }
 
+    /** @return whether blocks can be pressed of it: all densities known, soil in it, and a binder if it is stabilised */
+    boolean isPressable() {
+        return recipe.isPresent() && dryDensity.isPresent() && mass(false).signum() > 0 && (mass(true).signum() > 0
+                || stabiliser.filter(share -> share.signum() > 0).isEmpty());
+    }
+
     /** @return dry mass of stabiliser by dry mass of soil, as given or as the parts have it; the mix has a recipe */
     Fraction stabiliserOfSoil() {
         return stabiliser.orElseGet(() -> mass(true).dividedBy(mass(false)));

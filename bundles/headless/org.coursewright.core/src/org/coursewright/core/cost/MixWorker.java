@@ -59,7 +59,7 @@ record MixWorker(MixBrief mix, Mixer mixer, List<String> uses, Optional<Length> 
             remark = e.getMessage();
         }
         return new MixSheet(mix.mark(), uses, parts(cubicMetre), cubicMetre.water().toDecimal(), batch, blocks.stream()
-                .findFirst().filter(unit -> mix.dryDensity().isPresent()).map(this::block), grain(), remark);
+                .findFirst().filter(unit -> mix.isPressable()).map(this::block), grain(), remark);
     }
 
     private static List<MixSheet.Part> parts(MixAmounts amounts) {

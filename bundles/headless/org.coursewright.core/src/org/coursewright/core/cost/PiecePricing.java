@@ -55,7 +55,7 @@ final class PiecePricing {
             return price(resources -> resources.add(resource, ELEMENT, Work.UNITS, Fraction.of(MANY), UnitCode.PIECE,
                     Trace.of(COUNT)));
         }
-        return supply.mix().filter(mix -> mix.recipe().isPresent() && mix.dryDensity().isPresent()).flatMap(
+        return supply.mix().filter(MixBrief::isPressable).flatMap(
                 mix -> price(resources -> new PressUse(mix, Volume.of(length, unit.width(), unit.height()), resources)
                         .add(ELEMENT, MANY, List.of(), unit.type())));
     }

@@ -49,5 +49,10 @@ public record PriceLine(int number, ResourceLine resource, String element, Strin
             Objects.requireNonNull(source, "source");
             Objects.requireNonNull(cost, "cost");
         }
+
+        /** @return whether it is for hours of people or machines, which may come out otherwise than reckoned */
+        public boolean isForHours() {
+            return kind.equals("labour") || kind.equals("plant");
+        }
     }
 }

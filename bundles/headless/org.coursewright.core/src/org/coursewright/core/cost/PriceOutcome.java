@@ -18,7 +18,7 @@ import org.coursewright.core.finding.Finding;
  * @param total over the lines that have a price
  * @param byElement its parts by ASTM E1557 code
  * @param byTrade its parts by trade
- * @param range how far the total may be off, if anything is uncertain
+ * @param range how far the total may be off; empty if nothing is uncertain, or if it has not been simulated
  * @param oldestRate day of the oldest rate used, if any has a date
  * @param assumptions what the figures rest on, one sentence each
  * @param findings what is wrong or doubtful, the gravest first; with lines that have no price the total is too low
@@ -44,5 +44,11 @@ public record PriceOutcome(String scenario, String description, Currency currenc
     /** @return whether every line has a price, so that the total is whole */
     public boolean isComplete() {
         return lines.stream().allMatch(line -> line.priced().isPresent());
+    }
+
+    /** @return the same with its range */
+    PriceOutcome with(Optional<PriceRange> simulated) {
+        return new PriceOutcome(scenario, description, currency, lines, total, byElement, byTrade, simulated, oldestRate,
+                assumptions, findings);
     }
 }

@@ -22,12 +22,17 @@ public final class PriceResults {
             (inputs, progress) -> ResourceTakeoff.of(inputs.of(
                     TakeoffResults.MEASUREMENT), inputs.of(BRIEF)));
 
-    /** What the building costs as planned. */
+    /** What the building costs as planned, without its range: fast enough to follow every edit. */
     public static final Derived<PriceOutcome> PRICE = Derived.of("price", PriceOutcome.class, List.of(BRIEF,
             TakeoffResults.MEASUREMENT, RESOURCES),
             (inputs, progress) -> new Pricing(inputs.of(BRIEF)).outcome(
                     ScenarioName.AS_PLANNED, inputs.of(RESOURCES), inputs.of(TakeoffResults.MEASUREMENT).assumptions(),
-                    inputs.of(TakeoffResults.MEASUREMENT).findings(), progress));
+                    inputs.of(TakeoffResults.MEASUREMENT).findings()));
+
+    /** What the building costs as planned, with its range by simulation. */
+    public static final Derived<PriceOutcome> RANGE = Derived.of("range of the price", PriceOutcome.class, List.of(BRIEF,
+            PRICE),
+            (inputs, progress) -> new RangeEstimate(inputs.of(BRIEF), inputs.of(PRICE)).priced(progress));
 
     /** The building as planned beside every scenario, each laid by the bond engine. */
     public static final Derived<PriceComparison> COMPARISON = comparison(Optional.empty());
@@ -72,9 +77,9 @@ public final class PriceResults {
                 walls, LayoutResults.LAYOUT),
                 (inputs, progress) -> inputs.of(walls).lay(inputs.of(
                         LayoutResults.LAYOUT), progress));
-        return Derived.of("comparison of scenarios", PriceComparison.class, List.of(PRICE, reads, layouts), (inputs,
+        return Derived.of("comparison of scenarios", PriceComparison.class, List.of(RANGE, reads, layouts), (inputs,
                 progress) -> {
-            List<PriceOutcome> prices = new ArrayList<>(List.of(inputs.of(PRICE)));
+            List<PriceOutcome> prices = new ArrayList<>(List.of(inputs.of(RANGE)));
             List<ScenarioRead> scenarios = inputs.of(reads).reads();
             for (int i = 0; i < scenarios.size(); i++) {
                 prices.add(scenarios.get(i).price(inputs.of(layouts).layouts().get(i), progress));

@@ -14,7 +14,6 @@ import java.util.SortedMap;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Findings;
 import org.coursewright.core.takeoff.TakeoffLine;
-import org.coursewright.measure.Progress;
 import org.coursewright.takeoff.Formula;
 import org.coursewright.takeoff.Trace;
 import org.coursewright.takeoff.TraceInput;
@@ -62,10 +61,9 @@ final class Pricing {
      * @param resources what it takes
      * @param assumptions what the quantities rest on
      * @param found what was found before
-     * @param progress asked whether the result is still wanted
+     * @return the price without its range
      */
-    PriceOutcome outcome(ScenarioName name, ResourceTakeoff resources, List<String> assumptions, List<Finding> found,
-            Progress progress) {
+    PriceOutcome outcome(ScenarioName name, ResourceTakeoff resources, List<String> assumptions, List<Finding> found) {
         PricedScenario priced = price(name.mark(), resources.lines());
         Findings findings = new Findings();
         Set<Finding> all = new LinkedHashSet<>(found);
@@ -75,8 +73,7 @@ final class Pricing {
         tell(priced.problems(), resources.lines(), findings);
         return new PriceOutcome(name.mark(), name.description(), brief.currency(), lines(resources.lines(), priced),
                 CostSums.of(priced.total()), groups(priced.byElement()), groups(priced.byTrade()),
-                new RangeEstimate(brief, rates, resources.lines(), priced).of(progress), priced.oldestRate(),
-                assumptions, findings.gravestFirst());
+                Optional.empty(), priced.oldestRate(), assumptions, findings.gravestFirst());
     }
 
     private List<PriceLine> lines(List<ResourceLine> resources, PricedScenario priced) {

@@ -3,6 +3,7 @@ package org.coursewright.core.cost;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,9 +12,6 @@ import java.util.Optional;
 import org.coursewright.measure.Money;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.estimate.WorkKind;
-import org.coursewright.takeoff.cost.CostKind;
-import org.coursewright.takeoff.cost.PricedLine;
-import org.coursewright.takeoff.cost.PricedScenario;
 import org.coursewright.takeoff.range.Certain;
 import org.coursewright.takeoff.range.CostRange;
 import org.coursewright.takeoff.range.CostSimulation;
@@ -35,26 +33,32 @@ final class RangeEstimate {
     private static final int SHARE_DECIMALS = 4;
 
     private final CostBrief brief;
-    private final Map<String, RateBrief> rates;
-    private final List<ResourceLine> resources;
-    private final PricedScenario priced;
+    private final PriceOutcome price;
+    private final Map<String, RangeBrief> rates = new HashMap<>();
 
-    RangeEstimate(CostBrief brief, Map<String, RateBrief> rates, List<ResourceLine> resources, PricedScenario priced) {
+    RangeEstimate(CostBrief brief, PriceOutcome price) {
         this.brief = brief;
-        this.rates = rates;
-        this.resources = resources;
-        this.priced = priced;
+        this.price = price;
+        brief.rates().forEach(rate -> rates.putIfAbsent(rate.rate().resource(), rate.range()));
     }
 
-    Optional<PriceRange> of(Progress progress) {
+    /** @return the price with its range, or as it is if nothing is uncertain */
+    PriceOutcome priced(Progress progress) {
+        return price.with(of(progress));
+    }
+
+    private Optional<PriceRange> of(Progress progress) {
         Map<String, Double> costs = new LinkedHashMap<>();
         Map<String, RangeBrief> ranges = new LinkedHashMap<>();
-        for (PricedLine line : priced.lines()) {
-            ResourceLine resource = resources.get(Integer.parseInt(line.line().id()) - 1);
-            RangeBrief range = range(resource, line);
-            String name = isCertain(range) ? KNOWN : "%s (%s)".formatted(resource.resource(), resource.work().words());
-            costs.merge(name, line.cost().total().amount().doubleValue(), Double::sum);
-            ranges.put(name, range);
+        for (PriceLine line : price.lines()) {
+            line.priced().ifPresent(priced -> {
+                RangeBrief range = range(line.resource(), priced);
+                String name = isCertain(range)
+                        ? KNOWN
+                        : "%s (%s)".formatted(line.resource().resource(), line.resource().work().words());
+                costs.merge(name, priced.cost().total().amount().doubleValue(), Double::sum);
+                ranges.put(name, range);
+            });
         }
         if (ranges.values().stream().allMatch(RangeEstimate::isCertain)) {
             return Optional.empty();
@@ -65,11 +69,9 @@ final class RangeEstimate {
         return Optional.of(range(new CostSimulation(lines, brief.correlation(), DRAWS, SEED).run(progress)));
     }
 
-    private RangeBrief range(ResourceLine resource, PricedLine line) {
-        RangeBrief ofRate = Optional.ofNullable(rates.get(resource.resource())).map(RateBrief::range).orElse(
-                RangeBrief.CERTAIN);
-        boolean hours = line.rate().kind() == CostKind.LABOUR || line.rate().kind() == CostKind.PLANT;
-        return hours ? ofTask(resource.work()).times(ofRate) : ofRate;
+    private RangeBrief range(ResourceLine resource, PriceLine.Priced priced) {
+        RangeBrief ofRate = rates.getOrDefault(resource.resource(), RangeBrief.CERTAIN);
+        return priced.isForHours() ? ofTask(resource.work()).times(ofRate) : ofRate;
     }
 
     private RangeBrief ofTask(Work work) {
@@ -109,6 +111,6 @@ final class RangeEstimate {
     }
 
     private Money money(double amount) {
-        return new Money(BigDecimal.valueOf(amount), priced.scenario().currency()).rounded();
+        return new Money(BigDecimal.valueOf(amount), price.currency()).rounded();
     }
 }

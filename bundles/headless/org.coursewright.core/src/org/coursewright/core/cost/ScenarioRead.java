@@ -101,11 +101,9 @@ record ScenarioRead(ScenarioName name, ProjectBrief brief, CostBrief cost) {
     }
 
     PriceOutcome price(LayoutOutcome layout, Progress progress) {
-        return price(name, Measurement.of(brief, layout, progress), cost, progress);
-    }
-
-    static PriceOutcome price(ScenarioName name, Measurement measurement, CostBrief cost, Progress progress) {
-        return new Pricing(cost).outcome(name, ResourceTakeoff.of(measurement, cost), measurement.assumptions(),
-                measurement.findings(), progress);
+        Measurement measurement = Measurement.of(brief, layout, progress);
+        PriceOutcome price = new Pricing(cost).outcome(name, ResourceTakeoff.of(measurement, cost), measurement
+                .assumptions(), measurement.findings());
+        return new RangeEstimate(cost, price).priced(progress);
     }
 }

@@ -94,11 +94,11 @@ final class UnitResources {
                     .times(Fraction.of(length.units(), order.face().units()))));
             return;
         }
-        Optional<MixBrief> mix = supply.get().mix().filter(each -> each.recipe().isPresent() && each.dryDensity()
-                .isPresent());
+        Optional<MixBrief> mix = supply.get().mix().filter(MixBrief::isPressable);
         if (mix.isEmpty()) {
             resources.findings().error("unit.mix", Resources.named("unit type " + type),
-                    "It is made on site, but has no mix with a dry density and densities of all parts. Give it one.");
+                    "It is made on site, but has no mix of soil and stabiliser with a dry density and densities of all parts. "
+                            + "Give it one.");
         }
         mix.ifPresent(each -> new PressUse(each, block(order, length), resources).add(element, count, trace.elements(),
                 resource));

@@ -198,7 +198,7 @@ class PriceResultsTest {
     }
 
     private PriceOutcome price() {
-        return get(PriceResults.PRICE);
+        return get(PriceResults.RANGE);
     }
 
     private <T> T get(Derived<T> result) {
