@@ -29,7 +29,7 @@ plan_basis() { sha256sum <"$demo" && product_files; }
 
 plan_is_current() {
   local file
-  for file in check.txt describe.txt lay.txt lay.json; do
+  for file in check.txt describe.txt lay.txt lay.json takeoff.txt price.txt price.pdf scenarios.txt; do
     [ -s "$out/$file" ] || return 1
   done
   [ -f "$out/plan-basis" ] && [ "$(cat "$out/plan-basis")" = "$(plan_basis)" ]
@@ -45,6 +45,9 @@ plan_demo() {
   plan describe.txt describe "$demo" & jobs+=($!)
   plan lay.txt lay "$demo" & jobs+=($!)
   plan lay.json lay "$demo" --format json & jobs+=($!)
+  plan takeoff.txt takeoff "$demo" --resources --out "$out/takeoff.xlsx" & jobs+=($!)
+  plan price.txt price "$demo" --out "$out/price.pdf" & jobs+=($!)
+  plan scenarios.txt price "$demo" --compare --out "$out/scenarios.xlsx" & jobs+=($!)
   for job in "${jobs[@]}"; do
     wait "$job" || status=$?
   done
@@ -66,12 +69,17 @@ $(excerpt describe.txt 2)
 Layout, wall by wall
 $(excerpt lay.txt 40)
 
+What it costs, with invented prices, and other ways to build it
+$(excerpt scenarios.txt 10)
+
 Findings, the gravest first
 $(sed -n '2,5p' "$out/check.txt" | cut -c 1-110 | sed 's/^/  /')
 
 Where to look next
   out/describe.txt   storeys, walls, openings      out/check.txt   all findings
   out/lay.txt        the layout above              out/lay.json    every run and piece, for other programs
+  out/takeoff.txt    what it takes (also .xlsx)    out/price.txt   what it costs, line by line (also .pdf)
+  out/scenarios.txt  ways to build it, side by side (also .xlsx)
   releng/run.sh lay releng/demo/clinic.coursewright --wall W1      the courses of one wall
   releng/run.sh workbench                                          the clinic in a window
   releng/run.sh help                                               all headless commands

@@ -24,7 +24,8 @@ import com.google.gson.JsonParser;
 class FuzzTest {
 
     private static final int FILES = 10_000;
-    private static final List<String> COMMANDS = List.of("lay", "check", "lay", "check", "takeoff", "lay", "check", "price",
+    private static final List<String> COMMANDS = List.of("lay", "check", "lay", "check", "takeoff", "lay", "check",
+            "price",
             "lay", "check", "mixes", "lay", "check", "sheets");
 
     private static final String WALLS = """
@@ -41,10 +42,13 @@ class FuzzTest {
     private static final Map<String, String> ESTIMATE = Map.of(
             "settings", "setting,value\ncurrency,USD\nmortar,M\nmix U,S\nsource U,made-on-site\nelement W1,C1010\n",
             "materials", "mark,unit,density,binder,pack,coverage\nsoil,MTQ,1200,no,,\ncement,BG,1506,yes,94 LBR,8\n",
-            "mixes", "mark,basis,parts,water,dry_density\nM,volume,cement 1 | soil 4,20 %,\nS,mass,soil 15 | cement 1,9 %,1850\n",
+            "mixes",
+            "mark,basis,parts,water,dry_density\nM,volume,cement 1 | soil 4,20 %,\nS,mass,soil 15 | cement 1,9 %,1850\n",
             "crews", "mark,members\nC,mason 2 | tender 3\n", "plant", "mark,kind,output,lost\nsaw,saw,30 H87,10 %\n",
-            "work", "work,crew,plant,output,learning,repetition,heights\nlay,C,,30 H87,0.9,100,0 0.7 | 4 ft 0.9\ncut,C,saw,9 H87,,,\n",
-            "rates", "resource,kind,price,currency,unit,as_of,low,high,moves_with\nsoil,material,4,USD,MTQ,2026-10-01,0.9,1.2,fuel\n"
+            "work",
+            "work,crew,plant,output,learning,repetition,heights\nlay,C,,30 H87,0.9,100,0 0.7 | 4 ft 0.9\ncut,C,saw,9 H87,,,\n",
+            "rates",
+            "resource,kind,price,currency,unit,as_of,low,high,moves_with\nsoil,material,4,USD,MTQ,2026-10-01,0.9,1.2,fuel\n"
                     + "mason,labour,30,USD,HUR,,,,\nU 6 3/4 in,material,1.10,USD,H87,2026-09-01,,,\n",
             "beams", "mark,walls,width,depth,bar,lines,stock,lap\nG1,W1 W2,16 in,12 in,#4,2,20 ft,24 in\n",
             "finishes", "mark,thickness,walls\nF,1/2 in,W1\n",

@@ -48,7 +48,8 @@ public record PriceOutcome(String scenario, String description, Currency currenc
 
     /** @return the same with its range */
     PriceOutcome with(Optional<PriceRange> simulated) {
-        return new PriceOutcome(scenario, description, currency, lines, total, byElement, byTrade, simulated, oldestRate,
+        return new PriceOutcome(scenario, description, currency, lines, total, byElement, byTrade, simulated,
+                oldestRate,
                 assumptions, findings);
     }
 }

@@ -30,8 +30,9 @@ public final class PriceResults {
                     inputs.of(TakeoffResults.MEASUREMENT).findings()));
 
     /** What the building costs as planned, with its range by simulation. */
-    public static final Derived<PriceOutcome> RANGE = Derived.of("range of the price", PriceOutcome.class, List.of(BRIEF,
-            PRICE),
+    public static final Derived<PriceOutcome> RANGE = Derived.of("range of the price", PriceOutcome.class,
+            List.of(BRIEF,
+                    PRICE),
             (inputs, progress) -> new RangeEstimate(inputs.of(BRIEF), inputs.of(PRICE)).priced(progress));
 
     /** The building as planned beside every scenario, each laid by the bond engine. */
