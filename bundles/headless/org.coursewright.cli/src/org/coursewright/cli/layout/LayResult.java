@@ -45,7 +45,7 @@ record LayResult(String project, List<LaidWall> walls, BondResult building, List
         List<WallFace> faces = outcome.faces();
         return new LayResult(project, IntStream.range(0, layouts.size())
                 .mapToObj(i -> new LaidWall(faces.get(i), layouts.get(i), outcome.cutReasons(i))).toList(),
-                outcome.result(), outcome.request().meetings(), outcome.findings());
+                outcome.result(), outcome.meetings(), outcome.findings());
     }
 
     /** @return the same for one wall */

@@ -7,6 +7,7 @@ import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
 import org.coursewright.bond.CutReason;
 import org.coursewright.bond.CutReasons;
+import org.coursewright.bond.Meeting;
 import org.coursewright.bond.WallFace;
 import org.coursewright.core.finding.Finding;
 
@@ -25,6 +26,11 @@ public record LayoutOutcome(BondRequest request, BondResult result, UnitCount to
         Objects.requireNonNull(result, "result");
         Objects.requireNonNull(totals, "totals");
         findings = List.copyOf(findings);
+    }
+
+    /** @return where walls take turns to run through, as they were asked for */
+    public List<Meeting> meetings() {
+        return request.meetings();
     }
 
     /** @return the walls as they were asked to be laid, in the order of the layouts in the result */

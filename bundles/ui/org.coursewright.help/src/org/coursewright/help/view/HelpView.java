@@ -44,6 +44,7 @@ public final class HelpView extends ViewPart {
         widget.setLineSpacing(LINE_GAP);
         widget.setCaret(null);
         widget.addListener(SWT.MouseUp, this::follow);
+        widget.addListener(SWT.KeyDown, this::goBackByKey);
         widget.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
@@ -78,8 +79,16 @@ public final class HelpView extends ViewPart {
     }
 
     private void goBack() {
-        visited.pop();
-        show(visited.peek());
+        if (visited.size() > 1) {
+            visited.pop();
+            show(visited.peek());
+        }
+    }
+
+    private void goBackByKey(Event key) {
+        if (key.keyCode == SWT.BS || key.keyCode == SWT.ARROW_LEFT && key.stateMask == SWT.ALT) {
+            goBack();
+        }
     }
 
     private void show(PageAddress address) {

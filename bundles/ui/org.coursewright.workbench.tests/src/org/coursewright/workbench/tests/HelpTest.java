@@ -48,6 +48,18 @@ class HelpTest {
     }
 
     @Test
+    void backspaceComesBackAndStaysAtTheFirstPage() {
+        click("Words of the trade");
+        for (int i = 0; i < 2; i++) {
+            Event key = new Event();
+            key.keyCode = SWT.BS;
+            page().notifyListeners(SWT.KeyDown, key);
+            Widgets.settle();
+            assertTrue(page().getText().startsWith("Guide\n"));
+        }
+    }
+
+    @Test
     void everyPageOfTheListIsThere() {
         for (String line : page().getText().lines().filter(each -> each.contains("\u2022")).toList()) {
             String words = line.replaceFirst(".*?\u2022\\s*", "").replaceFirst("[:,].*", "")
