@@ -20,16 +20,23 @@ final class CutBound {
 
     private final RunStack stack;
     private final PairBound pairs;
+    private final int cuts;
     private final List<RunChoice> chosen = new ArrayList<>();
     private final Map<Place, Integer> leastExtra = new HashMap<>();
 
-    CutBound(RunStack stack) {
+    /** Also adds to the pools, for pairs of runs, patterns that go together with few cuts. */
+    CutBound(RunStack stack, Progress progress) {
         this.stack = stack;
         pairs = new PairBound(stack);
+        cuts = prove(progress);
     }
 
-    /** Also adds to the pools, for pairs of runs, patterns that go together with few cuts. */
-    int prove(Progress progress) {
+    /** The number of cuts. */
+    int cuts() {
+        return cuts;
+    }
+
+    private int prove(Progress progress) {
         CostNetwork network = new CostNetwork(extraCuts(progress));
         Map<boolean[], long[]> tables = new HashMap<>();
         for (RunStack.Contact contact : stack.contacts()) {

@@ -15,6 +15,8 @@ final class Gauges {
 
     /** Gauges of one number of pieces that are enough to find a good filling. */
     private static final int ENOUGH = 8;
+    /** Runs no longer than so many units are short: all their gauges are looked at. */
+    private static final int SHORT = 6;
     private static final int EVERY = 100_000;
     /** So many more pieces other than whole units than are needed are enough to find a good filling. */
     private static final int MORE_ODD = 4;
@@ -44,7 +46,7 @@ final class Gauges {
     /** A selection spread over those with few pieces other than whole units, the one nearest to the nominal joint among them. */
     List<Gauge> some() {
         if (some.isEmpty()) {
-            some = find(ENOUGH);
+            some = shape.length() <= SHORT * masonry.whole() ? all() : find(ENOUGH);
         }
         return some;
     }

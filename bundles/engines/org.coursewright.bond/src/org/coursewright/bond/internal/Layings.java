@@ -18,7 +18,13 @@ final class Layings {
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
         private Optional<Integer> leastCuts = Optional.empty();
+        /** Kept from the bound to the layout, which goes on from there. */
+        private Optional<WallLaying> laying = Optional.empty();
         private int lastSolve;
+
+        WallLaying laying(WallFace wall, Handing handing) {
+            return laying.orElseGet(() -> new WallLaying(wall, handing));
+        }
     }
 
     private final Map<HandedWall, Known> known = new HashMap<>();
@@ -44,7 +50,8 @@ final class Layings {
     WallLayout lay(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
         if (found.layout.isEmpty()) {
-            found.layout = Optional.of(new WallLaying(wall, handing).lay(progress));
+            found.layout = Optional.of(found.laying(wall, handing).lay(progress));
+            found.laying = Optional.empty();
         }
         return found.layout.get().under(wall.mark());
     }
@@ -53,8 +60,9 @@ final class Layings {
     int leastCuts(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
         if (found.leastCuts.isEmpty()) {
-            RunStack stack = new RunStack(Masonry.of(wall.stock(), wall.rule()), new RunFinder(wall, handing).find());
-            found.leastCuts = Optional.of(new CutBound(stack).prove(progress));
+            WallLaying laying = found.laying(wall, handing);
+            found.laying = Optional.of(laying);
+            found.leastCuts = Optional.of(laying.leastCuts(progress));
         }
         return found.leastCuts.get();
     }

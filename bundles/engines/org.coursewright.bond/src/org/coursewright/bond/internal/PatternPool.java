@@ -117,8 +117,9 @@ final class PatternPool {
             return 0;
         }
         for (int extra = 0; extra < enough; extra++) {
-            Optional<Pattern> found = filler.best(windows, true, new FillTable.Score(0, leastCuts + extra), mostMet,
-                    leastCuts + extra);
+            FillTable.Score least = new FillTable.Score(0, leastCuts + extra);
+            Optional<Pattern> found = filler.best(windows, false, least, mostMet, leastCuts + extra)
+                    .or(() -> filler.best(windows, true, least, mostMet, least.cuts()));
             if (found.isPresent()) {
                 add(found.get());
                 return extra;

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+
+import org.coursewright.measure.Progress;
 
 /** The runs of one wall that can be filled, the pools they are filled from, and which of them lie on one another. */
 final class RunStack {
@@ -33,6 +36,7 @@ final class RunStack {
     private final Masonry masonry;
     private final ForcedViolations forced;
     private final Shortfalls shortfalls;
+    private Optional<CutBound> proof = Optional.empty();
     private final Effort effort = new Effort();
     private final LeastCuts leastCuts;
     private final Skeleton skeleton = new Skeleton(this);
@@ -92,6 +96,13 @@ final class RunStack {
 
     Skeleton skeleton() {
         return skeleton;
+    }
+
+    /** A bound on cuts; worked out once. */
+    CutBound proof(Progress progress) {
+        CutBound found = proof.orElseGet(() -> new CutBound(this, progress));
+        proof = Optional.of(found);
+        return found;
     }
 
     Masonry masonry() {

@@ -48,16 +48,19 @@ final class StackLayout {
     /** The chosen pattern of every run. */
     List<Pattern> lay() {
         bound = stack.leastCuts();
-        findPartners();
         search();
-        if (!isLapped()) {
-            new SkeletonPatterns(stack).add(progress);
+        if (!isMet()) {
+            CutBound proof = stack.proof(progress);
+            bound = proof.cuts();
+            new GuidedPatterns(stack, proof.chosen()).add(progress);
             search();
         }
         if (!isMet()) {
-            CutBound proof = new CutBound(stack);
-            bound = proof.prove(progress);
-            new GuidedPatterns(stack, proof.chosen()).add(progress);
+            findPartners();
+            search();
+        }
+        if (!isLapped()) {
+            new SkeletonPatterns(stack).add(progress);
             search();
         }
         if (!isLapped()) {

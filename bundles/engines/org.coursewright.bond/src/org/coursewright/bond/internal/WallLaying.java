@@ -27,6 +27,11 @@ final class WallLaying {
         stack = new RunStack(Masonry.of(wall.stock(), wall.rule()), new RunFinder(wall, handing).find());
     }
 
+    /** Cuts of every layout that has no avoidable short lap; proven. */
+    int leastCuts(Progress progress) {
+        return stack.proof(progress).cuts();
+    }
+
     WallLayout lay(Progress progress) {
         StackLayout layout = new StackLayout(stack, progress);
         List<Pattern> patterns = layout.lay();
