@@ -37,12 +37,15 @@ import org.eclipse.gef.KeyStroke;
 import org.eclipse.gef.ui.actions.SelectionAction;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -80,7 +83,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
 
     @Override
     public void createPartControl(Composite parent) {
-        view = new PlanView(project(), new Lettering(parent.getDisplay().getSystemFont()));
+        view = new PlanView(project(), new Lettering(smallFont(parent)));
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         header = new PlanHeader(parent, this);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
@@ -93,6 +96,12 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         toolChanged();
         listening = results().listen(ProjectResults.CHECK, parent.getDisplay()::asyncExec, this::checked);
         storeys().stream().findFirst().ifPresentOrElse(this::show, this::describe);
+    }
+
+    /** Words of a plan are a little smaller than those of the window. */
+    private static Font smallFont(Composite parent) {
+        FontDescriptor small = FontDescriptor.createFrom(parent.getFont()).increaseHeight(-1);
+        return JFaceResources.managerFor(parent).create(small);
     }
 
     @Override

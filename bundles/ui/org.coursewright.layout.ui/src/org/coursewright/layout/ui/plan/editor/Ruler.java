@@ -104,6 +104,11 @@ final class Ruler extends Canvas {
             gc.drawLine(BREADTH - TICK, pixel, BREADTH, pixel);
         }
         gc.setForeground(shown.ink().basic().text());
+        int wide = gc.textExtent(text).x + 2;
+        boolean whole = level ? pixel >= 0 && pixel + wide <= getSize().x : pixel >= wide && pixel <= getSize().y;
+        if (!whole) {
+            return;
+        }
         if (level) {
             gc.drawText(text, pixel + 2, 0, true);
         } else {

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.shape.Heading;
+import org.coursewright.layout.ui.plan.shape.PlanPoint;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.PointList;
@@ -68,8 +69,12 @@ public record DimensionPainting(Dimension dimension, String text, DimensionRow r
 
     /** @return the boxes around the lines from the face */
     List<Rectangle> extensions() {
-        return List.of(new Rectangle(place.pixel(dimension.from()), from()),
-                new Rectangle(place.pixel(dimension.to()), to()));
+        return List.of(extension(dimension.from()), extension(dimension.to()));
+    }
+
+    private Rectangle extension(PlanPoint face) {
+        return new Rectangle(PlanPlace.ahead(place.pixel(face), dimension.away(), row.begin(OFF_FACE)),
+                PlanPlace.ahead(place.pixel(face), dimension.away(), row.distance()));
     }
 
     /** @return pixels from the line to beyond the length */
@@ -106,7 +111,7 @@ public record DimensionPainting(Dimension dimension, String text, DimensionRow r
     }
 
     private void extension(Graphics graphics, Point face) {
-        graphics.drawLine(PlanPlace.ahead(face, dimension.away(), OFF_FACE),
+        graphics.drawLine(PlanPlace.ahead(face, dimension.away(), row.begin(OFF_FACE)),
                 PlanPlace.ahead(face, dimension.away(), row.distance() + BEYOND));
     }
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -80,16 +81,14 @@ public final class DimensionRows {
     }
 
     private void place(List<Dimension> string) {
-        boolean turned = string.stream().anyMatch(each -> !painting(each, DimensionRow.FIRST).isLegible());
         int nearest = next.getOrDefault(string.get(0).wall(), DimensionRow.FIRST.distance());
-        int distance = IntStream.iterate(nearest, at -> at <= nearest + FARTHEST, at -> at + STEP)
-                .filter(at -> isFree(string, new DimensionRow(at, turned))).findFirst().orElse(nearest);
-        DimensionRow row = new DimensionRow(distance, turned);
-        string.forEach(each -> rows.put(each, row));
-        int deepest = string.stream().map(each -> painting(each, row)).mapToInt(DimensionPainting::depth).max()
-                .orElse(0);
+        List<DimensionPainting> placed = free(string, nearest, false).or(() -> free(string, nearest, true))
+                .orElseGet(() -> at(string, nearest, true));
+        int distance = placed.get(0).row().distance();
+        placed.forEach(each -> rows.put(each.dimension(), each.row()));
+        int deepest = placed.stream().mapToInt(DimensionPainting::depth).max().orElse(0);
         next.merge(string.get(0).wall(), distance + Math.max(DimensionRow.APART, deepest), Math::max);
-        string.stream().map(each -> painting(each, row)).forEach(each -> {
+        placed.forEach(each -> {
             lines.add(each.line());
             extensions.addAll(each.extensions());
             each.words().ifPresent(taken::add);
@@ -97,22 +96,37 @@ public final class DimensionRows {
         });
     }
 
-    private boolean isFree(List<Dimension> string, DimensionRow row) {
-        return string.stream().map(each -> painting(each, row)).allMatch(this::isFree);
+    /** At the least distance at which nothing is in the way; without most of the lines from faces if there is no other. */
+    private Optional<List<DimensionPainting>> free(List<Dimension> string, int nearest, boolean stubs) {
+        return IntStream.iterate(nearest, at -> at <= nearest + FARTHEST, at -> at + STEP)
+                .mapToObj(at -> at(string, at, stubs)).filter(placed -> placed.stream().allMatch(this::isFree))
+                .findFirst();
+    }
+
+    private List<DimensionPainting> at(List<Dimension> string, int distance, boolean stubs) {
+        return string.stream().map(each -> painting(each, distance, stubs)).toList();
     }
 
     private boolean isFree(DimensionPainting painting) {
         Rectangle line = painting.line();
-        boolean lineFree = taken.stream().noneMatch(line::intersects)
-                && painting.extensions().stream().noneMatch(each -> dimensionWords.stream().anyMatch(each::intersects))
-                && lines.stream().noneMatch(
-                        other -> other.intersects(line) && other.width > other.height == line.width > line.height)
-                && boxes(painting.dimension(), true).noneMatch(line::intersects);
-        return lineFree && painting.words().map(words -> words.getExpanded(AIR, 0)).filter(
-                words -> taken.stream().anyMatch(words::intersects) || lines.stream().anyMatch(words::intersects)
-                        || extensions.stream().anyMatch(words::intersects)
-                        || boxes(painting.dimension(), false).anyMatch(words::intersects))
-                .isEmpty();
+        return taken.stream().noneMatch(line::intersects)
+                && painting.extensions().stream().noneMatch(each -> isOn(each, dimensionWords))
+                && lines.stream().noneMatch(other -> other.intersects(line) && isLevel(other) == isLevel(line))
+                && boxes(painting.dimension(), true).noneMatch(line::intersects)
+                && painting.words().filter(words -> isTaken(painting, words.getExpanded(AIR, 0))).isEmpty();
+    }
+
+    private boolean isTaken(DimensionPainting painting, Rectangle words) {
+        return isOn(words, taken) || isOn(words, lines) || isOn(words, extensions)
+                || boxes(painting.dimension(), false).anyMatch(words::intersects);
+    }
+
+    private static boolean isOn(Rectangle box, List<Rectangle> others) {
+        return others.stream().anyMatch(box::intersects);
+    }
+
+    private static boolean isLevel(Rectangle line) {
+        return line.width > line.height;
     }
 
     /** The box around a wall; around a slanted one it would say little. */
@@ -125,6 +139,13 @@ public final class DimensionRows {
 
     private Stream<Rectangle> boxes(Dimension dimension, boolean parallel) {
         return boxes.stream().filter(box -> !parallel || !box.heading().isParallel(dimension.away())).map(Box::bounds);
+    }
+
+    /** Lengths stand across their line only where they have no room along it. */
+    private DimensionPainting painting(Dimension dimension, int distance, boolean stubs) {
+        DimensionPainting along = painting(dimension, new DimensionRow(distance, false, stubs));
+        DimensionPainting across = painting(dimension, new DimensionRow(distance, true, stubs));
+        return along.isLegible() || !across.isLegible() ? along : across;
     }
 
     private DimensionPainting painting(Dimension dimension, DimensionRow row) {

@@ -24,11 +24,8 @@ record FreeStretch(Length from, Length to) {
                 .max(Comparator.comparing(stretch -> stretch.to().minus(stretch.from())));
     }
 
-    Length quarter() {
-        return from.plus(Length.ofUnits(to.minus(from).units() / 4));
-    }
-
-    Length middle() {
-        return from.plus(Length.ofUnits(to.minus(from).units() / 2));
+    /** The offset a share of the stretch from its start. */
+    Length at(double share) {
+        return from.plus(Length.ofUnits(Math.round(share * to.minus(from).units())));
     }
 }

@@ -14,7 +14,7 @@ import org.eclipse.draw2d.geometry.Rectangle;
  * @param degrees by which they are turned counterclockwise, above -90 and up to 90
  * @param lettering of the plan
  */
-record SlantedText(String words, Point centre, double degrees, Lettering lettering) {
+public record SlantedText(String words, Point centre, double degrees, Lettering lettering) {
 
     static SlantedText along(Heading heading, String words, Point centre, Lettering lettering) {
         double degrees = heading.degrees();
@@ -22,8 +22,8 @@ record SlantedText(String words, Point centre, double degrees, Lettering letteri
         return new SlantedText(words, centre, upright, lettering);
     }
 
-    /** The upright box around the turned words. */
-    Rectangle bounds() {
+    /** @return the upright box around the turned words */
+    public Rectangle bounds() {
         Dimension size = lettering.size(words);
         double sine = Math.abs(Math.sin(Math.toRadians(degrees)));
         double cosine = Math.abs(Math.cos(Math.toRadians(degrees)));

@@ -18,22 +18,22 @@ import org.eclipse.swt.SWT;
  * @param wall as it lies
  * @param place of the plan on paper
  * @param ink to draw with
- * @param mark that it bears
+ * @param mark that it bears, empty if there is no room for it
  * @param trouble the gravest finding about it
  * @param chosen whether it is selected
  */
-public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String mark,
+public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, Optional<SlantedText> mark,
         Optional<Severity> trouble, boolean chosen) implements Painting {
 
     private static final int AIR = 8;
     private static final int CHOSEN_LINE = 2;
     private static final int LEAST_HIT = 3;
-    private static final int GAP = 2;
+    private static final double TROUBLE_SHARE = 0.2;
 
     @Override
     public Rectangle bounds() {
         Rectangle masonry = place.pixels(wall.outline()).getBounds().getExpanded(AIR, AIR);
-        return words().map(masonry::getUnion).orElse(masonry);
+        return mark.map(SlantedText::bounds).map(masonry::getUnion).orElse(masonry);
     }
 
     @Override
@@ -45,7 +45,7 @@ public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String 
         graphics.setLineWidth(chosen ? CHOSEN_LINE : 1);
         wall.edges().forEach(edge -> line(graphics, edge));
         graphics.setLineWidth(1);
-        label().ifPresent(label -> {
+        mark.ifPresent(label -> {
             graphics.setForegroundColor(ink.basic().text());
             label.paint(graphics);
         });
@@ -56,29 +56,9 @@ public record WallPainting(WallShape wall, PlanPlace place, PlanInk ink, String 
         graphics.drawLine(place.pixel(edge.from()), place.pixel(edge.to()));
     }
 
-    /** In the longest stretch without an opening, if it fits there. */
-    private Optional<SlantedText> label() {
-        return mark.isEmpty()
-                ? Optional.empty()
-                : FreeStretch.longest(wall).filter(this::fits).map(
-                        stretch -> SlantedText.along(wall.heading(), mark,
-                                place.pixel(wall.at(stretch.middle(), Length.ZERO)), place.lettering()));
-    }
-
-    private boolean fits(FreeStretch stretch) {
-        var size = place.lettering().size(mark);
-        return size.height <= place.scale().toPixels(wall.module().thickness()) + GAP
-                && size.width + 2 * GAP <= place.scale().toPixels(stretch.to().minus(stretch.from()));
-    }
-
-    /** @return the box around its mark */
-    public Optional<Rectangle> words() {
-        return label().map(SlantedText::bounds);
-    }
-
     private Point troublePlace() {
-        return place
-                .pixel(wall.at(FreeStretch.longest(wall).map(FreeStretch::quarter).orElse(Length.ZERO), Length.ZERO));
+        Length at = FreeStretch.longest(wall).map(stretch -> stretch.at(TROUBLE_SHARE)).orElse(Length.ZERO);
+        return place.pixel(wall.at(at, Length.ZERO));
     }
 
     @Override

@@ -49,7 +49,7 @@ public final class DimensionPart extends AbstractGraphicalEditPart {
     /** @return how it is drawn */
     public Optional<DimensionPainting> painting() {
         return dimension().map(shown -> new DimensionPainting(shown, text(shown),
-                ((StoreyPart) getParent()).rows().getOrDefault(shown, DimensionRow.FIRST),
+                ((StoreyPart) getParent()).wording().rows().getOrDefault(shown, DimensionRow.FIRST),
                 state().place(DiagramScale.of(getViewer())), state().ink(), getSelected() != SELECTED_NONE));
     }
 

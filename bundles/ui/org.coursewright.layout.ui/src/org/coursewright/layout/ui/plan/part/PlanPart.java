@@ -37,6 +37,11 @@ public abstract class PlanPart<E extends EObject> extends ElementPart<E> {
         return ((StoreyPart) getParent()).state();
     }
 
+    /** @return where the words of the plan are */
+    protected final Wording wording() {
+        return ((StoreyPart) getParent()).wording();
+    }
+
     /** @return the storey that is shown */
     protected final Storey storey() {
         return ((StoreyPart) getParent()).element();

@@ -32,8 +32,8 @@ public final class PlanWallPart extends PlanPart<Wall> {
 
     @Override
     protected Optional<WallPainting> painting() {
-        String mark = element().getMark() == null ? "" : element().getMark();
-        return shape().map(shape -> new WallPainting(shape, place(), state().ink(), mark,
+        return shape().map(shape -> new WallPainting(shape, place(), state().ink(),
+                Optional.ofNullable(wording().marks().get(element())),
                 PlanTrouble.gravest(findings()), isChosen()));
     }
 

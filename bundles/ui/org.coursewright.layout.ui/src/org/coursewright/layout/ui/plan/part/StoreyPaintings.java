@@ -13,7 +13,6 @@ import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.dimension.DimensionChains;
 import org.coursewright.layout.ui.plan.paint.DimensionPainting;
-import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.paint.DimensionRows;
 import org.coursewright.layout.ui.plan.paint.JunctionPainting;
 import org.coursewright.layout.ui.plan.paint.OpeningPainting;
@@ -21,10 +20,13 @@ import org.coursewright.layout.ui.plan.paint.Painting;
 import org.coursewright.layout.ui.plan.paint.PlanInk;
 import org.coursewright.layout.ui.plan.paint.PlanPicture;
 import org.coursewright.layout.ui.plan.paint.PlanPlace;
+import org.coursewright.layout.ui.plan.paint.SlantedText;
+import org.coursewright.layout.ui.plan.paint.WallMarks;
 import org.coursewright.layout.ui.plan.paint.WallPainting;
 import org.coursewright.layout.ui.plan.shape.PlanBounds;
 import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.measure.Length;
+import org.coursewright.model.building.Wall;
 import org.coursewright.model.project.Marked;
 import org.eclipse.draw2d.geometry.Rectangle;
 
@@ -63,34 +65,34 @@ public record StoreyPaintings(PlanState state) {
     private List<Painting> paintings(PlanPlace place) {
         PlanInk ink = PlanInk.with(Ink.LIGHT);
         List<Painting> all = new ArrayList<>();
-        state.shape().walls().values().forEach(wall -> all.add(wall(wall, place, ink)));
+        List<Dimension> dimensions = new DimensionChains(state.shape()).outside();
+        Wording wording = wording(dimensions, place);
+        state.shape().walls().values().forEach(wall -> all.add(new WallPainting(wall, place, ink,
+                Optional.ofNullable(wording.marks().get(wall.wall())), Optional.empty(), false)));
         openings(place, ink).forEach(all::add);
         all.add(new JunctionPainting(state.shape(), place, ink));
-        List<Dimension> dimensions = new DimensionChains(state.shape()).outside();
-        Map<Dimension, DimensionRow> rows = rows(dimensions, place);
-        dimensions.forEach(each -> all.add(new DimensionPainting(each, text(each), rows.get(each), place, ink, false)));
+        dimensions.forEach(each -> all.add(
+                new DimensionPainting(each, text(each), wording.rows().get(each), place, ink, false)));
         return all;
     }
 
     /**
      * @param dimensions to be drawn
      * @param place of the plan on paper
-     * @return where they are drawn beside their faces
+     * @return where their words and the marks of walls are
      */
-    public Map<Dimension, DimensionRow> rows(Collection<Dimension> dimensions, PlanPlace place) {
+    public Wording wording(Collection<Dimension> dimensions, PlanPlace place) {
         PlanInk ink = PlanInk.with(Ink.LIGHT);
+        Collection<WallShape> walls = state.shape().walls().values();
         List<Rectangle> words = new ArrayList<>();
-        state.shape().walls().values().forEach(wall -> wall(wall, place, ink).words().ifPresent(words::add));
         openings(place, ink).forEach(opening -> words.add(opening.words()));
-        return DimensionRows.of(List.copyOf(dimensions), this::text, place, ink, state.shape().walls().values(), words);
+        Map<Wall, SlantedText> marks = WallMarks.of(walls, place, words);
+        marks.values().forEach(mark -> words.add(mark.bounds()));
+        return new Wording(marks, DimensionRows.of(List.copyOf(dimensions), this::text, place, ink, walls, words));
     }
 
     private String text(Dimension dimension) {
         return state.format().format(dimension.length());
-    }
-
-    private WallPainting wall(WallShape wall, PlanPlace place, PlanInk ink) {
-        return new WallPainting(wall, place, ink, mark(wall.wall()), Optional.empty(), false);
     }
 
     private Stream<OpeningPainting> openings(PlanPlace place, PlanInk ink) {

@@ -2,13 +2,10 @@ package org.coursewright.layout.ui.plan.part;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.part.ElementPart;
-import org.coursewright.layout.ui.plan.dimension.Dimension;
-import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.paint.JunctionPainting;
 import org.coursewright.layout.ui.plan.paint.PaintedFigure;
 import org.coursewright.layout.ui.plan.paint.PlanLayer;
@@ -27,8 +24,8 @@ public final class StoreyPart extends ElementPart<Storey> {
 
     private final Supplier<PlanState> state;
     private final PaintedFigure junctions = new PaintedFigure();
-    private Map<Dimension, DimensionRow> rows = Map.of();
-    private PlanState rowsOf;
+    private Wording wording = Wording.NONE;
+    private PlanState wordingOf;
     private double zoomed;
 
     /**
@@ -45,15 +42,15 @@ public final class StoreyPart extends ElementPart<Storey> {
         return state.get();
     }
 
-    /** @return where the dimension strings are drawn beside their faces */
-    Map<Dimension, DimensionRow> rows() {
+    /** @return where the words of the plan are */
+    Wording wording() {
         PlanState now = state();
-        if (rows.isEmpty() || rowsOf != now || zoomed != scale().zoom()) {
-            rowsOf = now;
+        if (wordingOf != now || zoomed != scale().zoom()) {
+            wordingOf = now;
             zoomed = scale().zoom();
-            rows = new StoreyPaintings(now).rows(now.dimensions().values(), now.place(scale()));
+            wording = new StoreyPaintings(now).wording(now.dimensions().values(), now.place(scale()));
         }
-        return rows;
+        return wording;
     }
 
     @Override
