@@ -9,6 +9,7 @@ import org.coursewright.model.building.JunctionEnd;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.OpeningKind;
 import org.coursewright.model.building.Storey;
+import org.coursewright.model.building.TopPoint;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.building.WallPlace;
 import org.coursewright.model.catalogue.CatalogueFactory;
@@ -53,6 +54,7 @@ public final class SampleBuilding {
         ruledWall.setBondRule(BuildingFactory.eINSTANCE.createBondRule());
         ruledWall.getBondRule().setLeastLap(Length.ofInches(3));
         wall.getOpenings().add(door);
+        gable(storey.getWalls().get(1));
         addReferrers();
         project.setEstimate(EstimateFactory.eINSTANCE.createEstimate());
         project.getEstimate().getRates().add(rate);
@@ -71,6 +73,15 @@ public final class SampleBuilding {
         Scenario made = EstimateFactory.eINSTANCE.createScenario();
         made.setMark(mark);
         return made;
+    }
+
+    private static void gable(Wall wall) {
+        for (long offset : new long[]{0, 80, 160}) {
+            TopPoint point = BuildingFactory.eINSTANCE.createTopPoint();
+            point.setOffset(Length.ofInches(offset));
+            point.setHeight(Length.ofInches(offset == 80 ? 136 : 96));
+            wall.getTopProfile().add(point);
+        }
     }
 
     private void addReferrers() {

@@ -19,6 +19,7 @@ abstract class PlaceWallsCommand extends CombinedCommand {
         List<ProjectCommand> parts = new ArrayList<>();
         for (WallPosition each : positions) {
             parts.add(new ChangeCentreLineCommand(each.wall(), each.fromX(), each.fromY(), each.toX(), each.toY()));
+            parts.add(new FitTopCommand(each.wall(), each.longer()));
             if (each.openingsBy().signum() != 0) {
                 each.wall().getOpenings().forEach(opening -> parts.add(
                         new MoveOpeningCommand(opening, opening.getOffset().plus(each.openingsBy()))));

@@ -1,5 +1,6 @@
 package org.coursewright.model.edit.command;
 
+import java.math.BigInteger;
 import java.util.Objects;
 
 import org.coursewright.measure.Length;
@@ -20,5 +21,17 @@ public record WallPosition(Wall wall, Length fromX, Length fromY, Length toX, Le
     public WallPosition {
         Objects.requireNonNull(wall, "wall");
         Objects.requireNonNull(openingsBy, "openingsBy");
+    }
+
+    /** By how much the wall becomes longer, rounded down to 1/320 mm at either length. */
+    Length longer() {
+        return length(fromX, fromY, toX, toY)
+                .minus(length(wall.getFromX(), wall.getFromY(), wall.getToX(), wall.getToY()));
+    }
+
+    private static Length length(Length fromX, Length fromY, Length toX, Length toY) {
+        BigInteger east = BigInteger.valueOf(toX.minus(fromX).units());
+        BigInteger north = BigInteger.valueOf(toY.minus(fromY).units());
+        return Length.ofUnits(east.pow(2).add(north.pow(2)).sqrt().longValueExact());
     }
 }

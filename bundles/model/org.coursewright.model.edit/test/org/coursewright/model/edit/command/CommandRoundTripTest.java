@@ -26,6 +26,7 @@ import org.coursewright.model.building.Junction;
 import org.coursewright.model.building.OpeningKind;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.TeeTie;
+import org.coursewright.model.building.TopPoint;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.building.WallPlace;
 import org.coursewright.model.catalogue.CataloguePackage;
@@ -53,6 +54,7 @@ class CommandRoundTripTest {
                 s -> new ChangeCentreLineCommand(s.wall, INCH, INCH, Length.ofInches(99), INCH),
                 s -> new MoveWallsCommand(List.of(shifted(s.wall, NONE), shifted(s.ruledWall, NONE)), 2),
                 s -> new StretchWallsCommand(List.of(shifted(s.wall, INCH.negated())), 1),
+                s -> new FitTopCommand(s.storey.getWalls().get(1), INCH),
                 s -> new AlignWallsCommand(List.of(shifted(s.wall, NONE)), 1),
                 s -> new MirrorWallsCommand(List.of(shifted(s.wall, INCH)), 1),
                 s -> new AddWallsCommand(s.storey, List.of(s.wall("W5", 0, 75, 200, 75), s.wall("W6", 9, 0, 9, 75))),
@@ -81,6 +83,21 @@ class CommandRoundTripTest {
                 s -> new AddScenarioCommand(s.project, SampleBuilding.scenario("bought")),
                 s -> new RemoveScenarioCommand(s.scenario),
                 s -> new SetFeatureCommand(s.corner, BuildingPackage.Literals.JUNCTION__TIE, TeeTie.TIED));
+    }
+
+    @Test
+    void topOfAGableIsSpreadOverALongerWall() {
+        SampleBuilding sample = new SampleBuilding();
+        Wall wall = sample.storey.getWalls().get(1);
+
+        new StretchWallsCommand(
+                List.of(new WallPosition(wall, wall.getFromX(), NONE, wall.getToX(), Length.ofInches(180), NONE)), 1)
+                .execute();
+
+        assertThat(wall.getTopProfile()).extracting(TopPoint::getOffset).containsExactly(NONE, Length.ofInches(95),
+                Length.ofInches(190));
+        assertThat(wall.getTopProfile()).extracting(TopPoint::getHeight).containsExactly(Length.ofInches(96),
+                Length.ofInches(136), Length.ofInches(96));
     }
 
     private static WallPosition shifted(Wall wall, Length openings) {

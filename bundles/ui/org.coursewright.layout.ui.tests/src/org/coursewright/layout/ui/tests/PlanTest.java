@@ -315,6 +315,18 @@ class PlanTest {
     }
 
     @Test
+    void frameSelectsWhatLiesInIt() {
+        var area = plan.viewer().getControl().getSize();
+
+        plan.drag(new Point(4, 4), area.x - 8, area.y - 8, 0);
+
+        long elements = plan.storeyPart().childParts().stream().filter(PlanPart.class::isInstance)
+                .filter(plan.viewer().getSelectedEditParts()::contains).count();
+        assertEquals(26, elements);
+        assertTrue(plan.says(" elements selected"));
+    }
+
+    @Test
     void deletedWallTakesItsOpeningsAlongInOneStep() throws Exception {
         Wall partition = plan.wall("P5");
         select(partition, partition.getOpenings().get(0));
