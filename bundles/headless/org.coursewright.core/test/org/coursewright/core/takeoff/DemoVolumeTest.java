@@ -20,9 +20,11 @@ import org.coursewright.core.session.ProjectStore;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
+import org.coursewright.takeoff.Fraction;
 import org.coursewright.takeoff.Volume;
 import org.coursewright.takeoff.quantities.CourseQuantities;
 import org.coursewright.takeoff.quantities.JointFill;
+import org.coursewright.takeoff.quantities.LaidCourse;
 import org.coursewright.takeoff.quantities.WallQuantities;
 import org.coursewright.takeoff.quantities.WallTakeoff;
 import org.junit.jupiter.api.Test;
@@ -32,6 +34,7 @@ class DemoVolumeTest {
 
     private int level;
     private int raked;
+    private int exactlyRaked;
 
     @Test
     void unitsMortarAndOpeningsAreTheWallExactly() throws Exception {
@@ -46,10 +49,12 @@ class DemoVolumeTest {
             List<CourseLayout> courses = layout.result().walls().get(i).courses();
             for (int c = 0; c < courses.size(); c++) {
                 check(face, wall.thickness(), courses.get(c), measured.courses().get(c));
+                checkRaked(wall.thickness(), courses.get(c), measured, c);
             }
         }
         assertThat(level).isGreaterThan(200);
         assertThat(raked).isPositive();
+        assertThat(exactlyRaked).isGreaterThan(3);
     }
 
     private void check(WallFace face, Length thickness, CourseLayout laid, CourseQuantities measured) {
@@ -62,6 +67,61 @@ class DemoVolumeTest {
             raked++;
             assertThat(measured.masonry()).as("%s/%d", face.mark(), course.number()).isLessThan(expected);
         }
+    }
+
+    /**
+     * A raked course of one run is its bed joint, the trapezium of its units, and half of the head joints under the rake, since
+     * those count in full; to half of 1/320 mm for the top of each piece, which is rounded to that.
+     */
+    private void checkRaked(Length thickness, CourseLayout laid, WallQuantities wall, int index) {
+        Course course = laid.course();
+        boolean square = course.from().equals(course.topFrom()) && course.to().equals(course.topTo());
+        if (square || laid.runs().size() != 1
+                || !laid.runs().get(0).length().equals(course.to().minus(course.from()))) {
+            return;
+        }
+        exactlyRaked++;
+        LaidCourse measured = wall.wall().courses().get(index);
+        Run run = laid.runs().get(0);
+        Length tops = course.topTo().minus(course.topFrom());
+        Volume trapezium = Volume.of(run.length().plus(tops), measured.height(), thickness).times(Fraction.of(1, 2));
+        Fraction joints = jointsUnderRake(run, course);
+        Volume underRake = new Volume(joints.times(measured.height().units()).times(thickness.units()))
+                .times(Fraction.of(
+                        1, 2));
+        Volume expected = Volume.of(run.length(), measured.bedJoint(), thickness).plus(trapezium).plus(underRake);
+        Volume slack = Volume.of(Length.ofUnits(run.pieces().size()), measured.height(), thickness).times(Fraction.of(1,
+                4));
+        Volume off = wall.courses().get(index).masonry().minus(expected);
+        assertThat(off.cubes().signum() < 0 ? off.times(Fraction.of(-1)) : off).as("%s/%d", wall.wall().mark(), course
+                .number()).isLessThanOrEqualTo(slack);
+    }
+
+    /** @return how much of the head joints, in 1/320 mm, lies outside the top of the course */
+    private static Fraction jointsUnderRake(Run run, Course course) {
+        Fraction joint = run.jointCount() == 0
+                ? Fraction.ZERO
+                : Fraction.of(run.joint().orElseThrow().total().units(), run.jointCount());
+        Fraction from = Fraction.of(course.topFrom().units());
+        Fraction to = Fraction.of(course.topTo().units());
+        Fraction position = Fraction.of(run.from().units());
+        Fraction outside = Fraction.ZERO;
+        for (int i = 0; i < run.pieces().size() - 1; i++) {
+            position = position.plus(Fraction.of(run.pieces().get(i).length().units()));
+            Fraction end = position.plus(joint);
+            Fraction inside = least(end, to).minus(greatest(position, from));
+            outside = outside.plus(joint).minus(greatest(inside, Fraction.ZERO));
+            position = end;
+        }
+        return outside;
+    }
+
+    private static Fraction least(Fraction one, Fraction other) {
+        return one.compareTo(other) < 0 ? one : other;
+    }
+
+    private static Fraction greatest(Fraction one, Fraction other) {
+        return one.compareTo(other) > 0 ? one : other;
     }
 
     /** Length of the course at its bottom, less what is taken out of it. */
