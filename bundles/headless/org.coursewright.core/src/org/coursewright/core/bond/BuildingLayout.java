@@ -77,7 +77,7 @@ public final class BuildingLayout {
         }
         if (wall.lapViolations() > 0) {
             findings.warning("lay.lap", element,
-                    "%d pairs of joints lap less than the least lap.".formatted(wall.lapViolations()));
+                    "Pairs of joints that lap less than the least lap: %d.".formatted(wall.lapViolations()));
         }
     }
 }
