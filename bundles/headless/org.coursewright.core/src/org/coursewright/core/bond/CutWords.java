@@ -61,8 +61,12 @@ public final class CutWords {
     }
 
     private String stretch(CutReason reason) {
-        return "%s between %s and %s".formatted(isPier(reason) ? "The pier" : "The run", bounds.of(reason.start()),
-                bounds.of(reason.end()));
+        String name = isPier(reason) ? "The pier" : "The run";
+        String start = bounds.of(reason.start());
+        String end = bounds.of(reason.end());
+        return start.equals(end)
+                ? "%s with %s at both ends".formatted(name, start)
+                : "%s between %s and %s".formatted(name, start, end);
     }
 
     private static boolean isPier(CutReason reason) {

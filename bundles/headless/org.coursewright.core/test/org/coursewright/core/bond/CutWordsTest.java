@@ -58,6 +58,14 @@ class CutWordsTest {
     }
 
     @Test
+    void endsThatAreAlikeAreNamedOnce() {
+        assertThat(words(reason(3, new RunBound.Tied(), new RunBound.Tied(), new CutCause.Pinned(1))))
+                .isEqualTo(
+                        "The run with the wall it is tied to at both ends could be filled with fewer cuts, but not as it "
+                                + "is pinned.");
+    }
+
+    @Test
     void cutsThatReadAlikeAreGroupedByCourse() {
         CutCause.RunLength length = new CutCause.RunLength(1, NEAREST);
         CutCause.Rake rake = new CutCause.Rake(2);

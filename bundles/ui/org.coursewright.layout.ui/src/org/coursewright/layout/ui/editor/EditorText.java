@@ -27,6 +27,7 @@ final class EditorText extends NLS {
     public static String pngFiles;
     public static String proven;
     public static String shortLap;
+    public static String shortLapAt;
     public static String special;
     public static String unfillable;
     public static String unfillableRun;

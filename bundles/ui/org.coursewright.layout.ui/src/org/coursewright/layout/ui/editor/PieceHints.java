@@ -11,6 +11,8 @@ import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FacePlace;
 import org.coursewright.layout.ui.part.FaceState;
 import org.coursewright.layout.ui.part.WallPart;
+import org.coursewright.measure.Length;
+import org.coursewright.measure.LengthFormat;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.swt.SWT;
@@ -54,9 +56,12 @@ final class PieceHints extends MouseAdapter implements MouseMoveListener {
     private Optional<String> hint(FaceDrawing drawing, MouseEvent event) {
         FacePlace place = place();
         Point at = at(event);
-        PieceWords words = new PieceWords(state.get().format(), Optional.of(drawing));
-        return pieceAt(drawing, event).map(words::of).or(() -> new UnfillableHint(drawing, state.get().format())
-                .at(place.along(at.x), place.height(at.y)));
+        LengthFormat format = state.get().format();
+        Length along = place.along(at.x);
+        Length height = place.height(at.y);
+        return new ShortLapHint(drawing, format).at(along, height)
+                .or(() -> pieceAt(drawing, event).map(new PieceWords(format, Optional.of(drawing))::of))
+                .or(() -> new UnfillableHint(drawing, format).at(along, height));
     }
 
     @Override
