@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -79,6 +81,32 @@ class WallFaceTest {
                 .filter(piece -> drawing.cutReason(piece).isPresent()).count();
         assertEquals(drawing.count().cut(), explained);
         assertEquals(drawing.count().cut(), drawing.cutReasons().stream().mapToInt(CutReason::cuts).sum());
+    }
+
+    @Test
+    void mouseOverACutPieceReadsWhyItIsCut() {
+        FaceDrawing drawing = face.laid();
+        Control canvas = face.viewer().getControl();
+        Set<String> hints = new HashSet<>();
+        for (int y = 0; y < canvas.getSize().y; y += 5) {
+            for (int x = 0; x < canvas.getSize().x; x += 10) {
+                canvas.notifyListeners(SWT.MouseMove, move(x, y));
+                hints.add(String.valueOf(canvas.getToolTipText()));
+            }
+        }
+
+        assertTrue(drawing.count().cut() > 0);
+        assertTrue(hints.stream().anyMatch(hint -> hint.contains("Cut piece") && hint.contains("fewer cuts")),
+                hints::toString);
+        assertTrue(hints.stream().filter(hint -> hint.contains("Whole unit"))
+                .noneMatch(hint -> hint.contains("fewer cuts")));
+    }
+
+    private static Event move(int x, int y) {
+        Event event = new Event();
+        event.x = x;
+        event.y = y;
+        return event;
     }
 
     @Test
