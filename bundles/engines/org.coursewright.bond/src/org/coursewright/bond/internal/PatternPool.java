@@ -13,6 +13,8 @@ final class PatternPool {
     /** Cuts beyond the least that are tried where fewer do not fit the neighbours. */
     static final int EXTRA_CUTS = 3;
     private static final int ENOUGH_SPECIALS = 2;
+    /** No more gauges than these are all looked at when a run is priced. */
+    private static final int FEW_GAUGES = 300;
 
     private final RunShape shape;
     private final Masonry masonry;
@@ -87,8 +89,8 @@ final class PatternPool {
                         || violations > leastViolations && cuts > leastCuts) {
                     break;
                 }
-                Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(violations, cuts), violations,
-                        cuts);
+                Optional<Pattern> found = filler.best(windows, filler.isSearchable(cuts, FEW_GAUGES),
+                        new FillTable.Score(violations, cuts), violations, cuts);
                 if (found.isPresent()) {
                     return found;
                 }
