@@ -88,8 +88,8 @@ class WallFaceTest {
         FaceDrawing drawing = face.laid();
         Control canvas = face.viewer().getControl();
         Set<String> hints = new HashSet<>();
-        for (int y = 0; y < canvas.getSize().y; y += 5) {
-            for (int x = 0; x < canvas.getSize().x; x += 10) {
+        for (int y = 0; y < canvas.getSize().y; y += 9) {
+            for (int x = 0; x < canvas.getSize().x; x += 35) {
                 canvas.notifyListeners(SWT.MouseMove, move(x, y));
                 hints.add(String.valueOf(canvas.getToolTipText()));
             }
