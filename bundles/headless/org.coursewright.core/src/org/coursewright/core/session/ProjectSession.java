@@ -289,6 +289,16 @@ public final class ProjectSession implements AutoCloseable {
         listeners.remove(listener);
     }
 
+    /**
+     * Hears at once, not only at the next edit, that edits could not be written to the recovery journal.
+     *
+     * @param listener run after each failed attempt in a thread of the journal's; it hands over to the session's thread
+     *        and touches nothing else. It takes the place of an earlier one.
+     */
+    public void onJournalFailure(Runnable listener) {
+        journal.onFailure(listener);
+    }
+
     /** Ends the session. Edits that are not saved are gone, so ask the user before. Closing twice does nothing. */
     @Override
     public void close() {

@@ -25,6 +25,7 @@ final class RecoveryJournal implements AutoCloseable {
     private JournalEntry waiting;
     private boolean scheduled;
     private IOException failure;
+    private volatile Optional<Runnable> onFailure = Optional.empty();
 
     RecoveryJournal(Path file, Duration delay) {
         this.file = file;
@@ -57,7 +58,13 @@ final class RecoveryJournal implements AutoCloseable {
             writeWaiting();
         } catch (IOException e) {
             tryAgainAfter(e);
+            onFailure.ifPresent(Runnable::run);
         }
+    }
+
+    /** @param listener run in the writing thread after each write that failed */
+    void onFailure(Runnable listener) {
+        onFailure = Optional.of(listener);
     }
 
     private synchronized void tryAgainAfter(IOException e) {

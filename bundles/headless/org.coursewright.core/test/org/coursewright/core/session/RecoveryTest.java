@@ -13,6 +13,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 import org.coursewright.model.edit.command.RenameCommand;
@@ -220,6 +222,22 @@ class RecoveryTest {
             }
             assertThat(journal()).doesNotExist();
             await("N19");
+        }
+    }
+
+    @Test
+    void failureToWriteTheJournalIsToldWithoutAnotherEdit()
+            throws IOException, ProjectFileException, InterruptedException {
+        CountDownLatch told = new CountDownLatch(2);
+        try (ProjectSession session = ProjectSession.open(file, AT_ONCE)) {
+            session.onJournalFailure(told::countDown);
+            Files.createDirectories(journal().resolve("in the way"));
+            rename(session, "North");
+
+            assertThat(told.await(20, TimeUnit.SECONDS)).as("told at each attempt").isTrue();
+            Files.delete(journal().resolve("in the way"));
+            Files.delete(journal());
+            await("North");
         }
     }
 

@@ -49,7 +49,7 @@ public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<Fa
         Length unit = wall.getUnitType().getHeight();
         List<FaceCourse> courses = layout.courses().stream().map(course -> FaceCourse.of(course, unit)).toList();
         return new FaceDrawing(face, layout, TopLine.of(wall, face.length()), courses, outcome.cutReasons(index),
-                outcome.request().meetings());
+                outcome.meetings());
     }
 
     /** @return how many pieces of each kind there are */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.concurrent.Executor;
 
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.core.session.Recovery;
@@ -19,14 +20,23 @@ import org.eclipse.osgi.util.NLS;
  * next time.
  *
  * @param notices where it is said
+ * @param display runs what the journal tells in the user interface thread
  */
-public record RecoveryReport(Notices notices) implements OpenProjectsListener {
+public record RecoveryReport(Notices notices, Executor display) implements OpenProjectsListener {
 
     @Override
     public void projectChanged(Change change, ProjectSession session) {
         if (change == Change.OPENED) {
+            session.onJournalFailure(() -> display.execute(() -> tellJournalFailed(session)));
             session.recovery().ifPresent(recovery -> tell(session, Weight.NOTE, text(recovery)));
         } else if (change == Change.JOURNAL_FAILED) {
+            tellJournalFailed(session);
+        }
+    }
+
+    /** The failure may be older than the last saving, which made good for it. */
+    private void tellJournalFailed(ProjectSession session) {
+        if (session.isDirty()) {
             tell(session, Weight.ERROR,
                     NLS.bind(SafetyText.journalFailed, session.file().toAbsolutePath().getParent()));
         }

@@ -79,7 +79,7 @@ final class CoursewrightAdvisor extends WorkbenchAdvisor {
     }
 
     private static void watch(OpenProjects projects, Notices notices) {
-        projects.addListener(new RecoveryReport(notices));
+        projects.addListener(new RecoveryReport(notices, Display.getCurrent()::asyncExec));
         projects.addListener(new Autosave(projects, Preferences.ofWorkbench(), notices,
                 Display.getCurrent()::timerExec));
     }
