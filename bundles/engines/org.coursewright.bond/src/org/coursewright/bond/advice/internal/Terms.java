@@ -19,7 +19,7 @@ import org.coursewright.measure.Length;
 record Terms(Length step, Length budget, List<KeepClear> keepClear, int tries) {
 
     private static final int TRIES_IN_ALL = 120;
-    private static final int MOST_TRIES = 4;
+    private static final int MOST_TRIES = 2;
 
     private static final Length UNLIMITED = Length.ofUnits(Long.MAX_VALUE);
 
