@@ -22,9 +22,10 @@ record SpecialsTable(List<MakeOrCutLine> lines, LengthFormat lengths) {
         List<String> text = new ArrayList<>(List.of(""));
         TextTable table = new TextTable();
         table.row("special or cut, direct cost", "pieces", "units saved", "cutting", "having", "pays from", "now");
-        lines.forEach(line -> table.row("%s %s %s".formatted(line.unit(), line.bond(), lengths.formatExact(line.length())),
-                line.pieces(), line.unitsSaved(), Figures.money(line.cutting()), Figures.money(line.making()),
-                line.breakEven().isPresent() ? line.breakEven().getAsLong() : "never", advice(line)));
+        lines.forEach(
+                line -> table.row("%s %s %s".formatted(line.unit(), line.bond(), lengths.formatExact(line.length())),
+                        line.pieces(), line.unitsSaved(), Figures.money(line.cutting()), Figures.money(line.making()),
+                        line.breakEven().isPresent() ? line.breakEven().getAsLong() : "never", advice(line)));
         text.addAll(table.lines());
         return text;
     }
