@@ -287,6 +287,20 @@ class PlanTest {
     }
 
     @Test
+    void moveThatLeavesNoRoomForADoorIsRefusedInWords() {
+        Wall partition = plan.wall("P1");
+        Length before = partition.getFromX();
+        select(partition);
+        for (int i = 0; i < 5; i++) {
+            plan.key(SWT.ARROW_RIGHT, (char) 0, 0);
+        }
+
+        assertEquals(before.plus(MODULE.times(4)), partition.getFromX());
+        assertEquals(Length.ZERO, plan.opening("D5").getOffset());
+        assertTrue(plan.says("The Offset of Door D5 cannot be -7 1/4\""));
+    }
+
+    @Test
     void tabGoesThroughAllElementsAndOut() {
         plan.viewer().deselectAll();
         Set<Object> reached = new HashSet<>();

@@ -11,7 +11,6 @@ import org.coursewright.model.building.Opening;
 import org.coursewright.model.edit.command.AlignOpeningsCommand;
 import org.coursewright.model.edit.command.AlignWallsCommand;
 import org.coursewright.model.edit.command.WallPosition;
-import org.eclipse.gef.EditPartViewer;
 import org.eclipse.ui.IWorkbenchPart;
 
 /** Brings the selected walls, or the selected openings, into line with the one that was selected last. */
@@ -23,11 +22,11 @@ public final class AlignAction extends PlanAction {
 
     /**
      * @param editor of the plan
-     * @param viewer of the plan
+     * @param selected what is selected
      * @param side by which things are aligned
      */
-    public AlignAction(IWorkbenchPart editor, EditPartViewer viewer, Alignment.Side side) {
-        super(editor, viewer, id(side), text(side));
+    public AlignAction(IWorkbenchPart editor, PlanSelection selected, Alignment.Side side) {
+        super(editor, selected, id(side), text(side));
         this.side = side;
     }
 

@@ -17,10 +17,10 @@ public final class CopyAction extends PlanAction {
 
     /**
      * @param editor of the plan
-     * @param viewer of the plan
+     * @param selected what is selected
      */
-    public CopyAction(IWorkbenchPart editor, EditPartViewer viewer) {
-        super(editor, viewer, ID, ActionText.copy);
+    public CopyAction(IWorkbenchPart editor, PlanSelection selected) {
+        super(editor, selected, ID, ActionText.copy);
     }
 
     @Override

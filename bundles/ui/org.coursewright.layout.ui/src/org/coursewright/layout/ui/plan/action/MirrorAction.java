@@ -2,7 +2,6 @@ package org.coursewright.layout.ui.plan.action;
 
 import org.coursewright.layout.ui.plan.change.WallCopies;
 import org.coursewright.model.edit.command.MirrorWallsCommand;
-import org.eclipse.gef.EditPartViewer;
 import org.eclipse.ui.IWorkbenchPart;
 
 /** Turns the selected walls over where they are. */
@@ -18,11 +17,11 @@ public final class MirrorAction extends PlanAction {
 
     /**
      * @param editor of the plan
-     * @param viewer of the plan
+     * @param selected what is selected
      * @param sideways whether left and right are exchanged, else top and bottom
      */
-    public MirrorAction(IWorkbenchPart editor, EditPartViewer viewer, boolean sideways) {
-        super(editor, viewer, sideways ? SIDEWAYS : UP_DOWN,
+    public MirrorAction(IWorkbenchPart editor, PlanSelection selected, boolean sideways) {
+        super(editor, selected, sideways ? SIDEWAYS : UP_DOWN,
                 sideways ? ActionText.mirrorSideways : ActionText.mirrorUpDown);
         this.sideways = sideways;
     }

@@ -1,6 +1,5 @@
 package org.coursewright.layout.ui.plan.action;
 
-import org.eclipse.gef.EditPartViewer;
 import org.eclipse.gef.ui.actions.SelectionAction;
 import org.eclipse.ui.IWorkbenchPart;
 
@@ -9,9 +8,9 @@ abstract class PlanAction extends SelectionAction {
 
     private final PlanSelection selected;
 
-    PlanAction(IWorkbenchPart editor, EditPartViewer viewer, String id, String text) {
+    PlanAction(IWorkbenchPart editor, PlanSelection selected, String id, String text) {
         super(editor);
-        selected = new PlanSelection(viewer);
+        this.selected = selected;
         setId(id);
         setText(text);
         setLazyEnablementCalculation(true);

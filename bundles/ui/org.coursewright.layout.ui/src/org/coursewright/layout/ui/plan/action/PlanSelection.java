@@ -2,17 +2,22 @@ package org.coursewright.layout.ui.plan.action;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
 
 import org.coursewright.diagram.ui.history.EditCommand;
+import org.coursewright.layout.ui.plan.part.DimensionPart;
 import org.coursewright.layout.ui.plan.part.PlanOpeningPart;
 import org.coursewright.layout.ui.plan.part.PlanState;
 import org.coursewright.layout.ui.plan.part.PlanWallPart;
 import org.coursewright.layout.ui.plan.part.StoreyPart;
 import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.model.building.Opening;
+import org.coursewright.model.building.Wall;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPartViewer;
@@ -21,8 +26,9 @@ import org.eclipse.gef.EditPartViewer;
  * What is selected in a plan.
  *
  * @param viewer of the plan
+ * @param say told what to say, and whether it is a refusal
  */
-public record PlanSelection(EditPartViewer viewer) {
+public record PlanSelection(EditPartViewer viewer, BiConsumer<String, Boolean> say) {
 
     /** @return the part of the storey, empty if none is shown */
     public Optional<StoreyPart> storey() {
@@ -63,12 +69,22 @@ public record PlanSelection(EditPartViewer viewer) {
                 : Optional.empty();
     }
 
+    /** @return the walls to be measured, those of selected openings too; empty while a dimension is selected */
+    public Optional<Set<Wall>> measured() {
+        Set<Wall> found = new LinkedHashSet<>();
+        walls().forEach(wall -> found.add(wall.wall()));
+        openings().values().forEach(wall -> found.add(wall.wall()));
+        boolean keeps = found.isEmpty() && single().filter(DimensionPart.class::isInstance).isPresent();
+        return keeps ? Optional.empty() : Optional.of(found);
+    }
+
     /**
-     * Makes an edit.
+     * Makes an edit, or says why not.
      *
-     * @param edit to be made; one that is refused is not
+     * @param edit to be made
      */
     public void execute(ProjectCommand edit) {
+        edit.refusal().ifPresent(refusal -> say.accept(refusal.reason(), true));
         viewer.getEditDomain().getCommandStack().execute(new EditCommand(edit));
     }
 }

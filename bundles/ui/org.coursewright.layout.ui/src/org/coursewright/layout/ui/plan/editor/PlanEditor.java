@@ -1,23 +1,17 @@
 package org.coursewright.layout.ui.plan.editor;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 import org.coursewright.core.check.CheckReport;
 import org.coursewright.core.check.ProjectResults;
 import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.derive.NodeState;
 import org.coursewright.diagram.ui.editor.DiagramEditor;
-import org.coursewright.layout.ui.plan.action.AlignAction;
-import org.coursewright.layout.ui.plan.action.CopyAction;
-import org.coursewright.layout.ui.plan.action.MirrorAction;
-import org.coursewright.layout.ui.plan.change.Alignment;
+import org.coursewright.layout.ui.plan.action.PlanSelection;
 import org.coursewright.layout.ui.plan.paint.Lettering;
 import org.coursewright.layout.ui.plan.paint.PlanInk;
-import org.coursewright.layout.ui.plan.part.DimensionPart;
 import org.coursewright.layout.ui.plan.part.PlanPart;
 import org.coursewright.layout.ui.plan.part.PlanParts;
 import org.coursewright.layout.ui.plan.part.PlanState;
@@ -25,16 +19,12 @@ import org.coursewright.layout.ui.plan.part.PlanTrouble;
 import org.coursewright.layout.ui.plan.part.StoreyPaintings;
 import org.coursewright.layout.ui.plan.shape.StoreyShape;
 import org.coursewright.model.building.Building;
-import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Storey;
-import org.coursewright.model.building.Wall;
 import org.coursewright.model.edit.ElementLabels;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalViewer;
-import org.eclipse.gef.KeyStroke;
-import org.eclipse.gef.ui.actions.SelectionAction;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.FontDescriptor;
@@ -42,7 +32,6 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.osgi.util.NLS;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Font;
@@ -71,6 +60,10 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         PlanDomain domain = new PlanDomain(this);
         domain.setCommandStack(getCommandStack());
         setEditDomain(domain);
+    }
+
+    private PlanSelection selected() {
+        return new PlanSelection(getGraphicalViewer(), this::say);
     }
 
     private Building building() {
@@ -109,10 +102,11 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         super.configureGraphicalViewer();
         GraphicalViewer viewer = getGraphicalViewer();
         viewer.setEditPartFactory(new PlanParts(this::state));
-        viewer.setKeyHandler(new PlanKeys(viewer, this::fit, Map.of('s', () -> tool(PlanTools.Kind.SELECT), 'w',
+        viewer.setKeyHandler(new PlanKeys(selected(), this::fit, Map.of('s', () -> tool(PlanTools.Kind.SELECT), 'w',
                 () -> tool(PlanTools.Kind.WALL), 'd', () -> tool(PlanTools.Kind.DOOR), 'n',
                 () -> tool(PlanTools.Kind.WINDOW))));
-        addActions(viewer);
+        getActionRegistry().registerAction(new PlanPrintAction(this, () -> new StoreyPaintings(state()).picture()));
+        PlanActions.add(this, selected(), getActionRegistry());
         fit = new PlanFit(viewer, () -> view.shape().bounds().or(() -> state().underlay().flatMap(StoreyShape::bounds)),
                 scale -> new StoreyPaintings(state()).bounds(scale), corner -> {
                     view.corner(corner);
@@ -125,17 +119,6 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
                 event.result = NLS.bind(PlanText.accessiblePlan, view.storey().map(ElementLabels::of).orElse(""));
             }
         });
-    }
-
-    private void addActions(GraphicalViewer viewer) {
-        List<SelectionAction> actions = List.of(new CopyAction(this, viewer), new MirrorAction(this, viewer, true),
-                new MirrorAction(this, viewer, false), new AlignAction(this, viewer, Alignment.Side.LOWER),
-                new AlignAction(this, viewer, Alignment.Side.CENTRE),
-                new AlignAction(this, viewer, Alignment.Side.UPPER));
-        actions.forEach(getActionRegistry()::registerAction);
-        getActionRegistry().registerAction(new PlanPrintAction(this, () -> new StoreyPaintings(state()).picture()));
-        viewer.setContextMenu(new PlanMenu(viewer, getActionRegistry(), actions));
-        viewer.getKeyHandler().put(KeyStroke.getPressed('\u0004', 'd', SWT.CTRL), actions.get(0));
     }
 
     @Override
@@ -256,44 +239,14 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
     }
 
     private String words() {
-        List<?> selected = getGraphicalViewer().getSelectedEditParts();
-        if (selected.size() > 1) {
-            return NLS.bind(PlanText.several, selected.size());
-        }
-        if (selected.size() == 1 && selected.get(0) instanceof PlanPart<?> part) {
-            return part.words();
-        }
-        if (selected.size() == 1 && selected.get(0) instanceof DimensionPart part) {
-            return part.words();
-        }
-        return isElementThere() ? view.storey().map(this::summary).orElse(PlanText.noStorey) : PlanText.deleted;
-    }
-
-    private String summary(Storey storey) {
-        PlanState shown = state();
-        int openings = storey.getWalls().stream().mapToInt(wall -> wall.getOpenings().size()).sum();
-        return shown.shape().bounds()
-                .map(box -> NLS.bind(PlanText.summary,
-                        new Object[]{ElementLabels.of(storey), storey.getWalls().size(), openings,
-                                shown.format().format(box.width()), shown.format().format(box.depth())}))
-                .orElseGet(() -> NLS.bind(PlanText.noWalls, ElementLabels.of(storey)));
+        return isElementThere()
+                ? new PlanWords(view.storey(), state()).of(getGraphicalViewer().getSelectedEditParts())
+                : PlanText.deleted;
     }
 
     /** Shows the dimensions of the walls that are selected, or whose openings are. */
     private void chosen() {
-        Set<Wall> walls = new LinkedHashSet<>();
-        for (Object part : getGraphicalViewer().getSelectedEditParts()) {
-            Object model = ((EditPart) part).getModel();
-            if (model instanceof Wall wall) {
-                walls.add(wall);
-            } else if (model instanceof Opening opening && opening.eContainer() instanceof Wall wall) {
-                walls.add(wall);
-            }
-        }
-        boolean keeps = walls.isEmpty() && hasDimension(getGraphicalViewer().getSelectedEditParts());
-        if (!keeps && view.measure(walls)) {
-            refreshSoon();
-        }
+        selected().measured().filter(view::measure).ifPresent(walls -> refreshSoon());
         say(words(), false);
     }
 
@@ -304,10 +257,6 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
                 refreshParts();
             }
         });
-    }
-
-    private static boolean hasDimension(List<?> parts) {
-        return parts.stream().anyMatch(DimensionPart.class::isInstance);
     }
 
     /** Selects what has been selected in another part, if it is shown here. */

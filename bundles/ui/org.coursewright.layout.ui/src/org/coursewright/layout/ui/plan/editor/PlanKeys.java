@@ -26,17 +26,17 @@ final class PlanKeys extends DiagramKeys {
     private static final Map<Integer, Heading> ARROWS = Map.of(SWT.ARROW_LEFT, Heading.EAST.reversed(),
             SWT.ARROW_RIGHT, Heading.EAST, SWT.ARROW_UP, Heading.NORTH, SWT.ARROW_DOWN, Heading.NORTH.reversed());
 
-    private final GraphicalViewer viewer;
+    private final PlanSelection selected;
     private final Map<Character, Runnable> letters;
 
     /**
-     * @param viewer of the plan
+     * @param selected what is selected
      * @param fit shows everything
      * @param letters what they do
      */
-    PlanKeys(GraphicalViewer viewer, Runnable fit, Map<Character, Runnable> letters) {
-        super(viewer, fit);
-        this.viewer = viewer;
+    PlanKeys(PlanSelection selected, Runnable fit, Map<Character, Runnable> letters) {
+        super((GraphicalViewer) selected.viewer(), fit);
+        this.selected = selected;
         this.letters = letters;
     }
 
@@ -47,7 +47,7 @@ final class PlanKeys extends DiagramKeys {
             return walk(held == 0 ? 1 : -1);
         }
         if (ARROWS.containsKey(event.keyCode) && (held & ~SWT.SHIFT) == 0) {
-            return new Nudge(new PlanSelection(viewer), held == SWT.SHIFT).go(ARROWS.get(event.keyCode))
+            return new Nudge(selected, held == SWT.SHIFT).go(ARROWS.get(event.keyCode))
                     || super.keyPressed(event);
         }
         return held == 0 && plain(event) || super.keyPressed(event);
@@ -55,7 +55,7 @@ final class PlanKeys extends DiagramKeys {
 
     private boolean plain(KeyEvent event) {
         if (event.character == SWT.ESC) {
-            viewer.deselectAll();
+            selected.viewer().deselectAll();
             return true;
         }
         if (event.character == SWT.CR || event.keyCode == SWT.KEYPAD_CR || event.keyCode == SWT.F2) {
@@ -67,23 +67,23 @@ final class PlanKeys extends DiagramKeys {
     }
 
     private boolean type() {
-        Optional<EditPart> part = new PlanSelection(viewer).single().filter(DimensionPart.class::isInstance);
+        Optional<EditPart> part = selected.single().filter(DimensionPart.class::isInstance);
         part.ifPresent(each -> each.performRequest(new Request(RequestConstants.REQ_DIRECT_EDIT)));
         return part.isPresent();
     }
 
     /** Goes to the next element; beyond the last one, out of the plan. */
     private boolean walk(int by) {
-        List<EditPart> parts = new PlanSelection(viewer).storey().map(StoreyPart::childParts).orElse(List.of());
-        int next = parts.indexOf(viewer.getFocusEditPart()) + by;
-        boolean none = viewer.getSelectedEditParts().isEmpty();
+        List<EditPart> parts = selected.storey().map(StoreyPart::childParts).orElse(List.of());
+        int next = parts.indexOf(selected.viewer().getFocusEditPart()) + by;
+        boolean none = selected.viewer().getSelectedEditParts().isEmpty();
         int to = none ? by > 0 ? 0 : parts.size() - 1 : next;
         if (to < 0 || to >= parts.size()) {
-            viewer.deselectAll();
-            return viewer.getControl().traverse(by > 0 ? SWT.TRAVERSE_TAB_NEXT : SWT.TRAVERSE_TAB_PREVIOUS);
+            selected.viewer().deselectAll();
+            return selected.viewer().getControl().traverse(by > 0 ? SWT.TRAVERSE_TAB_NEXT : SWT.TRAVERSE_TAB_PREVIOUS);
         }
-        viewer.select(parts.get(to));
-        viewer.reveal(parts.get(to));
+        selected.viewer().select(parts.get(to));
+        selected.viewer().reveal(parts.get(to));
         return true;
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.plan.paint.PlanPlace;
 import org.coursewright.layout.ui.plan.part.PlanState;
+import org.coursewright.layout.ui.plan.shape.PlanPoint;
 import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
 import org.eclipse.draw2d.FigureCanvas;
@@ -83,7 +84,7 @@ final class Ruler extends Canvas {
         var view = ((FigureCanvas) viewer.getControl()).getViewport().getViewLocation();
         Length step = step(scale, shown.format().unit());
         int length = level ? getSize().x : getSize().y;
-        var begin = place.point(new org.eclipse.draw2d.geometry.Point(view.x, view.y + (level ? 0 : length)));
+        PlanPoint begin = place.point(view.getTranslated(0, level ? 0 : length));
         Length at = level ? begin.x() : begin.y();
         Length tick = step.times(Math.floorDiv(at.units(), step.units()));
         while (true) {

@@ -15,6 +15,7 @@ import org.coursewright.layout.ui.plan.shape.PlanVector;
 import org.coursewright.measure.Length;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.gef.EditPart;
 import org.eclipse.gef.Handle;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.RequestConstants;
@@ -53,7 +54,7 @@ abstract class GripPolicy extends SelectionHandlesEditPolicy {
 
     /** Puts the grips where they are now. */
     final void relocate() {
-        if (part().getSelected() == org.eclipse.gef.EditPart.SELECTED_PRIMARY) {
+        if (part().getSelected() == EditPart.SELECTED_PRIMARY) {
             addSelectionHandles();
         }
     }
