@@ -46,7 +46,7 @@ import org.eclipse.ui.handlers.IHandlerService;
 final class OpenPlan {
 
     private static final String BUNDLE = "org.coursewright.workbench";
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration PATIENCE = Duration.ofSeconds(180);
 
     private final PlanEditor editor;
 
