@@ -42,6 +42,12 @@ final class Layings {
         return known.size();
     }
 
+    /** The wall as it was laid before, or laid soon, which is not remembered. */
+    WallLayout laySoon(WallFace wall, Handing handing, Progress progress) {
+        Known found = known(wall, handing);
+        return found.layout.orElseGet(() -> new WallLaying(wall, handing).laySoon(progress)).under(wall.mark());
+    }
+
     /** What is known of runs. */
     RunsAlone runs() {
         return runs;

@@ -38,7 +38,7 @@ public final class RememberingBondSolver implements BondSolver {
         List<WallLayout> walls = new ArrayList<>();
         for (WallFace wall : request.walls()) {
             progress.checkCancelled();
-            walls.add(layings.lay(wall, handing, progress));
+            walls.add(layings.laySoon(wall, handing, progress));
             progress.done((double) walls.size() / request.walls().size());
         }
         progress.done(1);

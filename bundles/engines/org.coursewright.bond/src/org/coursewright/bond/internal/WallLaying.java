@@ -34,7 +34,16 @@ final class WallLaying {
 
     WallLayout lay(Progress progress) {
         StackLayout layout = new StackLayout(stack, progress);
-        List<Pattern> patterns = layout.lay();
+        return laid(layout, layout.lay());
+    }
+
+    /** A first answer: less is tried, and nothing is proven that is not plain. */
+    WallLayout laySoon(Progress progress) {
+        StackLayout layout = new StackLayout(stack, progress);
+        return laid(layout, layout.laySoon());
+    }
+
+    private WallLayout laid(StackLayout layout, List<Pattern> patterns) {
         int cuts = patterns.stream().mapToInt(Pattern::cuts).sum();
         List<CourseLayout> courses = courses(patterns);
         return new WallLayout(wall.mark(), courses, cuts, ShortLap.in(wall, courses), straightJoints(), unfillable(),
