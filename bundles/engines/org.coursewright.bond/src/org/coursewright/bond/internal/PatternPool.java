@@ -104,6 +104,11 @@ final class PatternPool {
         return filler.leastMet(windows);
     }
 
+    /** Some patterns with so many cuts. */
+    List<Pattern> some(int cuts, int perGauge, int most) {
+        return filler.some(cuts, perGauge, most);
+    }
+
     /** All patterns with so many cuts; empty if there are more than {@code most}. */
     Optional<List<Pattern>> all(int cuts, int most) {
         return filler.all(cuts, most);

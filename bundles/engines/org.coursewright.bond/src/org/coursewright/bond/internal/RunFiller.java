@@ -131,6 +131,24 @@ final class RunFiller {
         return patterns.get(0);
     }
 
+    /** Fillings with so many cuts, no more than {@code perGauge} of one gauge. */
+    List<Pattern> some(int cuts, int perGauge, int most) {
+        List<Pattern> patterns = new ArrayList<>();
+        for (Gauge gauge : gauges.some()) {
+            if (leastCuts(gauge) <= cuts && patterns.size() < most) {
+                gather(gauge, cuts, Math.min(most, patterns.size() + perGauge), patterns);
+            }
+        }
+        return patterns;
+    }
+
+    private void gather(Gauge gauge, int cuts, int most, List<Pattern> patterns) {
+        if (table.fill(gauge, new Windows().grid(gauge.joints()), 0, cuts) != FillTable.UNFILLED
+                && table.isReached(gauge.pieces(), 0, cuts, gauge.shortfall())) {
+            new FillTrace(table, shape, masonry, most, patterns).gather(new FillTable.Score(0, cuts));
+        }
+    }
+
     /**
      * All fillings with so many cuts.
      *
@@ -139,10 +157,8 @@ final class RunFiller {
     Optional<List<Pattern>> all(int cuts, int most) {
         List<Pattern> patterns = new ArrayList<>();
         for (Gauge gauge : isComplete() ? gauges.all() : List.<Gauge>of()) {
-            if (leastCuts(gauge) <= cuts && patterns.size() <= most
-                    && table.fill(gauge, new Windows().grid(gauge.joints()), 0, cuts) != FillTable.UNFILLED
-                    && table.isReached(gauge.pieces(), 0, cuts, gauge.shortfall())) {
-                new FillTrace(table, shape, masonry, most + 1, patterns).gather(new FillTable.Score(0, cuts));
+            if (leastCuts(gauge) <= cuts && patterns.size() <= most) {
+                gather(gauge, cuts, most + 1, patterns);
             }
         }
         if (patterns.isEmpty() && cuts == 1) {

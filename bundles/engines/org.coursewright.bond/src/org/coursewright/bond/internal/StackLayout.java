@@ -67,6 +67,9 @@ final class StackLayout {
         if (!isLapped()) {
             repair();
         }
+        if (!isMet() && new CompletePools(stack).complete(progress)) {
+            search();
+        }
         return best;
     }
 
