@@ -1,7 +1,6 @@
 package org.coursewright.bond.internal;
 
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 
 import org.coursewright.measure.Progress;
