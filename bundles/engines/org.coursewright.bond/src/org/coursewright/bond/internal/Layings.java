@@ -11,7 +11,7 @@ import org.coursewright.measure.Progress;
 /** Lays walls and remembers how, so that equal walls are laid once. */
 final class Layings {
 
-    /** An edit and its undoing are two solves, each with a first answer. */
+    /** Edits that are undone come back to what was laid a few answers before. */
     private static final int SOLVES_KEPT = 6;
 
     /** What is known of a wall so handed. */
@@ -31,7 +31,7 @@ final class Layings {
     private final RunsAlone runs = new RunsAlone();
     private int solves;
 
-    /** To be called before each solve: forgets what the last few did not use. */
+    /** To be called before each full answer: forgets what the last few did not use. */
     void forgetOld() {
         solves++;
         known.values().removeIf(each -> each.lastSolve < solves - SOLVES_KEPT);

@@ -33,7 +33,6 @@ public final class RememberingBondSolver implements BondSolver {
     @Override
     public synchronized BondResult first(BondRequest request, Progress progress) {
         RequestCheck.check(request);
-        layings.forgetOld();
         Handing handing = new Handing(request.meetings(), AlternatingHanding.of(asBefore(request)));
         List<WallLayout> walls = new ArrayList<>();
         for (WallFace wall : request.walls()) {
