@@ -18,13 +18,7 @@ final class Layings {
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
         private Optional<Integer> leastCuts = Optional.empty();
-        /** Kept from the bound to the layout, which goes on from there. */
-        private Optional<WallLaying> laying = Optional.empty();
         private int lastSolve;
-
-        WallLaying laying(WallFace wall, Handing handing) {
-            return laying.orElseGet(() -> new WallLaying(wall, handing));
-        }
     }
 
     private final Map<HandedWall, Known> known = new HashMap<>();
@@ -56,19 +50,19 @@ final class Layings {
     WallLayout lay(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
         if (found.layout.isEmpty()) {
-            found.layout = Optional.of(found.laying(wall, handing).lay(progress));
-            found.laying = Optional.empty();
+            found.layout = Optional.of(new WallLaying(wall, handing).lay(progress));
         }
         return found.layout.get().under(wall.mark());
     }
 
-    /** Cuts of every layout of the wall, so handed, that has no avoidable short lap; proven. */
+    /**
+     * Cuts of every layout of the wall, so handed, that has no avoidable short lap; proven. Nothing else is kept: a wall
+     * has to be laid alike whether it was bounded before or not.
+     */
     int leastCuts(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
         if (found.leastCuts.isEmpty()) {
-            WallLaying laying = found.laying(wall, handing);
-            found.laying = Optional.of(laying);
-            found.leastCuts = Optional.of(laying.leastCuts(progress));
+            found.leastCuts = Optional.of(new WallLaying(wall, handing).leastCuts(progress));
         }
         return found.leastCuts.get();
     }
