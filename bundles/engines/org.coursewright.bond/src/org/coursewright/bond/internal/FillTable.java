@@ -16,6 +16,7 @@ final class FillTable {
     private final Effort effort;
     private final PinMask pins;
     private Gauge gauge = new Gauge(1, 0, 0, 0);
+    private Gauge furthest = gauge;
     private Windows.Grid windows = new Windows.Grid(new long[0], new long[0]);
     private int violations;
     private boolean ends;
@@ -63,10 +64,40 @@ final class FillTable {
     Score fill(Gauge with, Windows.Grid keepingClear, int mostViolations, int mostCuts, boolean withEnds) {
         ends = withEnds;
         gauge = with;
+        furthest = with;
         windows = keepingClear;
         violations = mostViolations;
         cuts = mostCuts;
-        words = Math.toIntExact(gauge.shortfall() / shortfalls.step() >> 6) + 1;
+        return reach(gauge.pieces()) ? score() : UNFILLED;
+    }
+
+    /**
+     * Whether the run may be filled with one of several gauges with as many pieces; a "no" is a proof. Windows count only
+     * where the joint lies in them with every one of these gauges.
+     *
+     * @param first the one with the least shortfall
+     * @param last the one with the greatest, as many whole cut steps more
+     */
+    boolean mayFill(Gauge first, Gauge last, Windows.Grid keepingClear, int mostViolations, int mostCuts) {
+        ends = true;
+        gauge = first;
+        furthest = last;
+        windows = keepingClear;
+        violations = mostViolations;
+        cuts = mostCuts;
+        if (!reach(first.pieces())) {
+            return false;
+        }
+        for (long shortfall = first.shortfall(); shortfall <= last.shortfall(); shortfall += shortfalls.step()) {
+            if (score(shortfall) != UNFILLED) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean reach(int most) {
+        words = Math.toIntExact(furthest.shortfall() / shortfalls.step() >> 6) + 1;
         row = words * shortfalls.residues();
         firstWindow = 0;
         effort.spend((long) gauge.pieces() * (violations + 1) * (cuts + 1) * row);
@@ -75,12 +106,12 @@ final class FillTable {
         boolean narrow = violations == 0 && row == 1 && !shape.isRaked() && pins.isEmpty();
         unit = shortfalls.step() * gauge.joints();
         perUnit = 1.0 / unit;
-        for (int pieces = 1; pieces <= gauge.pieces(); pieces++) {
+        for (int pieces = 1; pieces <= most; pieces++) {
             if (!(narrow ? extendNarrow(pieces) : extend(pieces))) {
-                return UNFILLED;
+                return false;
             }
         }
-        return score();
+        return true;
     }
 
     /** How many windows the joints at the ends of the run meet, which do not depend on the order of its pieces. */
@@ -122,8 +153,8 @@ final class FillTable {
     }
 
     /** Where the joint after the pieces begins if none falls short, times the number of joints. */
-    private long base(int pieces) {
-        return pieces * masonry.whole() * parts() + (pieces - 1L + shape.startJoints()) * gauge.jointTotal();
+    private long base(int pieces, Gauge with) {
+        return pieces * masonry.whole() * parts() + (pieces - 1L + shape.startJoints()) * with.jointTotal();
     }
 
     private long parts() {
@@ -161,9 +192,9 @@ final class FillTable {
     private long clearNarrow(int pieces) {
         long[] lows = windows.lows();
         long[] highs = windows.highs();
-        long base = base(pieces);
-        long reach = base + gauge.jointTotal();
-        long least = base - gauge.shortfall() * gauge.joints();
+        long base = base(pieces, furthest);
+        long reach = base(pieces, gauge) + gauge.jointTotal();
+        long least = base(pieces, gauge) - furthest.shortfall() * gauge.joints();
         while (firstWindow < lows.length && highs[firstWindow] <= least) {
             firstWindow++;
         }
@@ -217,16 +248,16 @@ final class FillTable {
         if (!hasJoint(pieces)) {
             return;
         }
-        long base = base(pieces);
-        long joint = gauge.jointTotal();
-        long least = base - gauge.shortfall() * gauge.joints();
+        long base = base(pieces, furthest);
+        long reach = base(pieces, gauge) + gauge.jointTotal();
+        long least = base(pieces, gauge) - furthest.shortfall() * gauge.joints();
         while (firstWindow < windows.lows().length && windows.highs()[firstWindow] <= least) {
             firstWindow++;
         }
         for (int window = firstWindow; window < windows.lows().length
-                && windows.lows()[window] < base + joint; window++) {
+                && windows.lows()[window] < reach; window++) {
             if (windows.highs()[window] > least) {
-                strike(base - windows.highs()[window], base - windows.lows()[window] + joint);
+                strike(base - windows.highs()[window], reach - windows.lows()[window]);
             }
         }
     }
@@ -403,9 +434,13 @@ final class FillTable {
     }
 
     private Score score() {
+        return score(gauge.shortfall());
+    }
+
+    private Score score(long shortfall) {
         for (int met = 0; met <= violations; met++) {
             for (int made = 0; made <= cuts; made++) {
-                if (isReached(gauge.pieces(), met, made, gauge.shortfall())) {
+                if (isReached(gauge.pieces(), met, made, shortfall)) {
                     return new Score(met, made);
                 }
             }
@@ -418,7 +453,7 @@ final class FillTable {
         if (pieces > 0 && !hasJoint(pieces)) {
             return 0;
         }
-        long start = base(pieces) - shortfall * gauge.joints();
+        long start = base(pieces, gauge) - shortfall * gauge.joints();
         int hits = 0;
         for (int window = 0; window < windows.lows().length; window++) {
             hits += start < windows.highs()[window] && start + gauge.jointTotal() > windows.lows()[window] ? 1 : 0;

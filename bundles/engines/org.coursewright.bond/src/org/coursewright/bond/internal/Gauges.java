@@ -17,6 +17,8 @@ final class Gauges {
     private static final int ENOUGH = 8;
     /** Runs no longer than so many units are short: all their gauges are looked at. */
     private static final int SHORT = 6;
+    /** So many gauges are excluded at once where their joints differ little. */
+    private static final int GROUP = 8;
     private static final int EVERY = 100_000;
     /** So many more pieces other than whole units than are needed are enough to find a good filling. */
     private static final int MORE_ODD = 4;
@@ -29,6 +31,7 @@ final class Gauges {
     private final Shortfalls shortfalls;
     private List<Gauge> all = List.of();
     private List<Gauge> some = List.of();
+    private List<List<Gauge>> groups = List.of();
 
     Gauges(RunShape shape, Masonry masonry, Shortfalls shortfalls) {
         this.shape = shape;
@@ -49,6 +52,31 @@ final class Gauges {
             some = shape.length() <= SHORT * masonry.whole() ? all() : find(ENOUGH);
         }
         return some;
+    }
+
+    /** All of them in groups of one number of pieces whose shortfalls follow one another by the cut step. */
+    List<List<Gauge>> groups() {
+        if (groups.isEmpty()) {
+            List<Gauge> sorted = new ArrayList<>(all());
+            sorted.sort(Comparator.comparingInt(Gauge::pieces)
+                    .thenComparingLong(gauge -> gauge.shortfall() % shortfalls.step())
+                    .thenComparingLong(Gauge::shortfall));
+            List<List<Gauge>> found = new ArrayList<>();
+            for (Gauge gauge : sorted) {
+                if (found.isEmpty() || !follows(found.get(found.size() - 1), gauge)) {
+                    found.add(new ArrayList<>());
+                }
+                found.get(found.size() - 1).add(gauge);
+            }
+            groups = found;
+        }
+        return groups;
+    }
+
+    private boolean follows(List<Gauge> group, Gauge gauge) {
+        Gauge last = group.get(group.size() - 1);
+        return group.size() < GROUP && gauge.pieces() == last.pieces()
+                && gauge.shortfall() == last.shortfall() + shortfalls.step();
     }
 
     private List<Gauge> find(int enough) {

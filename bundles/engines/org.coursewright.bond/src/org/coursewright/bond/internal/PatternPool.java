@@ -126,7 +126,9 @@ final class PatternPool {
         for (int extra = 0; extra < enough; extra++) {
             FillTable.Score least = new FillTable.Score(0, leastCuts + extra);
             Optional<Pattern> found = filler.best(windows, false, least, mostMet, leastCuts + extra)
-                    .or(() -> filler.best(windows, true, least, mostMet, least.cuts()));
+                    .or(() -> filler.mayFill(windows, mostMet, least.cuts())
+                            ? filler.best(windows, true, least, mostMet, least.cuts())
+                            : Optional.empty());
             if (found.isPresent()) {
                 add(found.get());
                 return extra;

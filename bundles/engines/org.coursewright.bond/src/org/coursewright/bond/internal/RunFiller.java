@@ -63,6 +63,31 @@ final class RunFiller {
         return Optional.ofNullable(best).or(() -> single(mostCuts));
     }
 
+    /** Whether a filling meets no more windows and has no more cuts than that; proven if not. */
+    boolean mayFill(Windows windows, int mostViolations, int mostCuts) {
+        if (shape.isRaked() || !shape.pins().isEmpty()) {
+            return true;
+        }
+        for (List<Gauge> group : gauges.groups()) {
+            Gauge last = group.get(group.size() - 1);
+            if (effort.isSpent() || leastCuts(group.get(0)) <= mostCuts
+                    && table.mayFill(group.get(0), last, windows.grid(last.joints()), mostViolations, mostCuts)
+                    && (group.size() == 1 || mayFill(group, windows, mostViolations, mostCuts))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean mayFill(List<Gauge> group, Windows windows, int mostViolations, int mostCuts) {
+        for (Gauge gauge : group) {
+            if (table.fill(gauge, windows.grid(gauge.joints()), mostViolations, mostCuts) != FillTable.UNFILLED) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The fewest cuts with which a raked run can be filled at all; empty if nothing fills it. */
     OptionalInt leastCuts() {
         int most = (int) (shape.length() / Math.max(1, Math.min(masonry.cutLeast(), masonry.whole()))) + 1;
