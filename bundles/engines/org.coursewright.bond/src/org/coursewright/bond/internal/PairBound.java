@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 final class PairBound {
 
-    private static final long STEPS = 100_000;
+    private static final long STEPS = 200_000;
 
     private record Pair(RunShape below, RunShape above, long offset, List<Long> round, List<Long> roundOther) {
     }

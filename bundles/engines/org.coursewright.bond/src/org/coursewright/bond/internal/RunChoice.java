@@ -15,7 +15,7 @@ record RunChoice(Optional<Pattern> pattern, int extra) {
     /** So many extra cuts are taken to suit every neighbour. */
     static final int MOST_EXTRA = 3;
 
-    private static final int MOST_PATTERNS = 12;
+    private static final int MOST_PATTERNS = 24;
 
     /** All choices of runs of one shape; patterns are told apart where those without extra cuts are few. */
     static List<RunChoice> of(PatternPool pool) {
