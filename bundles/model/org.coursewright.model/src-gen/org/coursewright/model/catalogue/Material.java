@@ -197,7 +197,7 @@ public interface Material extends Marked {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Of its particles without voids (kg/m3).
+	 * Of its particles without voids (kg/m3), or unset for 2650.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Particle Density</em>' attribute.
 	 * @see #setParticleDensity(BigDecimal)

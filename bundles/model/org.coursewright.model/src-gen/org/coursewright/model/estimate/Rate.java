@@ -168,7 +168,7 @@ public interface Rate extends Marked, Uncertain {
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * <!-- begin-model-doc -->
-	 * Trade it is charged to, or unset for masonry.
+	 * Trade it is charged to, or unset for that of the work.
 	 * <!-- end-model-doc -->
 	 * @return the value of the '<em>Trade</em>' attribute.
 	 * @see #setTrade(String)
