@@ -49,10 +49,11 @@ final class StackLayout {
     /** The chosen pattern of every run. */
     List<Pattern> lay() {
         bound = stack.leastCuts();
-        search();
+        take();
         if (!isMet()) {
             CutBound proof = stack.proof(progress);
             bound = proof.cuts();
+            search();
             new GuidedPatterns(stack, proof.chosen()).add(progress);
             search();
         }
@@ -78,6 +79,16 @@ final class StackLayout {
         bound = stack.leastCuts();
         search(ROUNDS_SOON);
         return best;
+    }
+
+    /** Chooses from the pools as they are. */
+    private void take() {
+        choose();
+        long now = cost();
+        if (now < cost) {
+            cost = now;
+            best = patterns();
+        }
     }
 
     private void repair() {
@@ -118,12 +129,7 @@ final class StackLayout {
 
     private void search(int rounds) {
         for (int round = 0; round < rounds; round++) {
-            choose();
-            long now = cost();
-            if (now < cost) {
-                cost = now;
-                best = patterns();
-            }
+            take();
             if (isMet() || !improve()) {
                 break;
             }
