@@ -16,7 +16,7 @@ import org.coursewright.measure.Progress;
  */
 final class StackLayout {
 
-    private static final int ROUNDS = 8;
+    private static final int ROUNDS = 4;
     private static final int ROUNDS_SOON = 3;
     private static final int PARTNERS = 6;
     private static final int PARTNER_CUTS = 2;
