@@ -69,6 +69,21 @@ public final class WorkbenchIds {
      */
     public static final String OPEN_ELEMENT = BUNDLE + ".openElement";
 
+    /**
+     * The command that shows pieces of one wall of the active project, marked among all others. Whoever takes walls off
+     * executes it; a plug-in that draws walls has its handler, and without one the command is disabled.
+     */
+    public static final String SHOW_PIECES = BUNDLE + ".showPieces";
+
+    /** The parameter of {@link #SHOW_PIECES} with the mark of the wall. */
+    public static final String SHOW_PIECES_WALL = SHOW_PIECES + ".wall";
+
+    /** The parameter of {@link #SHOW_PIECES} that says which: {@code whole}, {@code special} or {@code cut}; all without. */
+    public static final String SHOW_PIECES_KIND = SHOW_PIECES + ".kind";
+
+    /** The parameter of {@link #SHOW_PIECES} with the number of the only course that is meant; every course without. */
+    public static final String SHOW_PIECES_COURSE = SHOW_PIECES + ".course";
+
     private WorkbenchIds() {
     }
 }

@@ -6,7 +6,9 @@ import org.eclipse.osgi.util.NLS;
 final class EditorText extends NLS {
 
     public static String accessibleFace;
+    public static String anyPiece;
     public static String cannotExport;
+    public static String clearMarks;
     public static String counts;
     public static String cut;
     public static String deleted;
@@ -18,6 +20,8 @@ final class EditorText extends NLS {
     public static String layUpTo;
     public static String leftOut;
     public static String bearing;
+    public static String marked;
+    public static String markedCourse;
     public static String noCourses;
     public static String notProven;
     public static String other;

@@ -45,7 +45,11 @@ record PieceWords(LengthFormat format, Optional<FaceDrawing> drawing) {
     }
 
     private static String kind(PlacedPiece piece) {
-        return switch (piece.piece().kind()) {
+        return kind(piece.piece().kind());
+    }
+
+    static String kind(Piece.Kind kind) {
+        return switch (kind) {
             case WHOLE -> EditorText.whole;
             case SPECIAL -> EditorText.special;
             case CUT -> EditorText.cut;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.diagram.ui.editor.DiagramEditor;
 import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PieceWalk;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FaceInk;
@@ -35,7 +36,9 @@ public final class WallFaceEditor extends DiagramEditor {
     private FaceHeader header;
     private FaceStack stack;
     private FaceFit fit;
+    private MarkedLine markedLine;
     private Optional<PlacedPiece> selected = Optional.empty();
+    private Optional<MarkedPieces> marked = Optional.empty();
     private int upTo = Integer.MAX_VALUE;
 
     private Wall wall() {
@@ -47,6 +50,7 @@ public final class WallFaceEditor extends DiagramEditor {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         header = new FaceHeader(parent, this::layUpTo, this::fit, this::export);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
+        markedLine = new MarkedLine(parent, () -> mark(Optional.empty()));
         stack = new FaceStack(parent);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
         super.createPartControl(stack);
@@ -74,7 +78,7 @@ public final class WallFaceEditor extends DiagramEditor {
     private FaceState state() {
         Optional<FaceDrawing> drawing = laying == null ? Optional.empty() : laying.drawing();
         int courses = drawing.map(each -> each.courses().size()).orElse(0);
-        return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected,
+        return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected, marked,
                 getGraphicalViewer().getControl().getSize().y);
     }
 
@@ -100,6 +104,7 @@ public final class WallFaceEditor extends DiagramEditor {
         FaceState state = state();
         header.show(state.drawing(), state.upTo(), laying.isStale());
         stack.show(hint(), canvas);
+        markedLine.show(marked, markedPieces());
         refreshParts();
         fit.again();
     }
@@ -145,6 +150,21 @@ public final class WallFaceEditor extends DiagramEditor {
         getEditorSite().getActionBars().getStatusLineManager().setMessage(
                 piece.map(words()::of).map(words -> words.replace("\n", ". ")).orElse(""));
         refreshParts();
+    }
+
+    /**
+     * Marks pieces among all others, until others are marked or the marks are taken away.
+     *
+     * @param pieces which, empty for none
+     */
+    public void mark(Optional<MarkedPieces> pieces) {
+        marked = pieces;
+        showLaying();
+    }
+
+    /** @return how many pieces are marked */
+    public long markedPieces() {
+        return laying.drawing().stream().flatMap(drawing -> marked.stream().flatMap(each -> each.in(drawing))).count();
     }
 
     private void walk(int pieces, int courses) {

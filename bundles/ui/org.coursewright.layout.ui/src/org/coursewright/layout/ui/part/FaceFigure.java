@@ -2,8 +2,10 @@ package org.coursewright.layout.ui.part;
 
 import java.util.Optional;
 
+import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FacePainter;
+import org.coursewright.layout.ui.paint.MarkPainter;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -13,10 +15,12 @@ public final class FaceFigure extends Figure {
 
     private Optional<FacePainter> painter = Optional.empty();
     private Optional<PlacedPiece> selected = Optional.empty();
+    private Optional<MarkPainter> marks = Optional.empty();
 
-    void show(Optional<FacePainter> shown, Optional<PlacedPiece> piece) {
+    void show(Optional<FacePainter> shown, Optional<PlacedPiece> piece, Optional<MarkedPieces> pieces) {
         painter = shown;
         selected = piece;
+        marks = shown.flatMap(each -> pieces.map(which -> new MarkPainter(each, which)));
         setBounds(shown.map(FacePainter::bounds).orElseGet(Rectangle::new));
         repaint();
     }
@@ -30,5 +34,6 @@ public final class FaceFigure extends Figure {
     @Override
     protected void paintFigure(Graphics graphics) {
         painter.ifPresent(each -> each.paint(graphics, graphics.getClip(new Rectangle()), selected));
+        marks.ifPresent(each -> each.paint(graphics, graphics.getClip(new Rectangle())));
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FaceInk;
 import org.coursewright.layout.ui.paint.FacePlace;
@@ -18,10 +19,11 @@ import org.coursewright.measure.LengthFormat;
  * @param format of lengths
  * @param upTo number of the highest course that is laid up
  * @param selected a piece to be pointed out
+ * @param marked pieces to be found among all others
  * @param height pixels that there are for the wall
  */
 public record FaceState(Optional<FaceDrawing> drawing, FaceInk ink, LengthFormat format, int upTo,
-        Optional<PlacedPiece> selected, int height) {
+        Optional<PlacedPiece> selected, Optional<MarkedPieces> marked, int height) {
 
     /**
      * @param scale pixels of lengths

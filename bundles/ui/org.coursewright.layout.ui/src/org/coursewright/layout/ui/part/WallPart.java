@@ -67,7 +67,7 @@ public final class WallPart extends ElementPart<Wall> {
         FaceState shown = state.get();
         FacePlace place = shown.place(scale());
         face.show(shown.drawing().map(drawing -> new FacePainter(drawing, place, shown.ink(), shown.format(),
-                shown.upTo())), shown.selected());
+                shown.upTo())), shown.selected(), shown.marked());
         setLayoutConstraint(this, face, face.getBounds().getCopy());
     }
 

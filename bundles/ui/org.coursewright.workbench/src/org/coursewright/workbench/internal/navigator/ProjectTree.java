@@ -22,7 +22,8 @@ public class ProjectTree implements ITreeContentProvider {
 
     private static final List<EStructuralFeature> PARTS_OF_PROJECT = List.of(ProjectPackage.Literals.PROJECT__SITE,
             ProjectPackage.Literals.PROJECT__CATALOGUE, ProjectPackage.Literals.PROJECT__BUILDING,
-            ProjectPackage.Literals.PROJECT__BOND_RULE, ProjectPackage.Literals.PROJECT__PROGRAMME,
+            ProjectPackage.Literals.PROJECT__BOND_RULE, ProjectPackage.Literals.PROJECT__ESTIMATE,
+            ProjectPackage.Literals.PROJECT__PROGRAMME,
             ProjectPackage.Literals.PROJECT__SUPPLY, ProjectPackage.Literals.PROJECT__REGISTER,
             ProjectPackage.Literals.PROJECT__PROPOSALS);
 
