@@ -31,8 +31,8 @@ final class FitOptions {
     private String budget;
 
     @Option(names = "--wall-tolerance", paramLabel = "LENGTH", description = {
-            "How far the end of a wall may move that ends in the open (none if it is left out).",
-            "Openings have tolerances of their own in the project."})
+            "How far the end of a wall may move that ends in the open and has no tolerance of its own in the project",
+            "(none if it is left out)."})
     private String wallTolerance;
 
     @Option(names = "--minutes-per-cut", paramLabel = "MINUTES", description = {

@@ -49,7 +49,7 @@ final class FitTable {
 
     private String nothing() {
         return outcome.advice().profiles().isEmpty()
-                ? "Nothing may change: no opening has a tolerance to move or to size. Give some, or let free ends of walls move with --wall-tolerance."
+                ? "Nothing may change: nothing has a tolerance to move or to size. Give some, or let free ends of walls move with --wall-tolerance."
                 : "No change within the tolerances and the budget was found to spare a cut.";
     }
 

@@ -74,9 +74,10 @@ final class Outline {
 
     private void add(Wall wall) {
         String own = wall.getBondRule() == null ? "" : "; own rule: " + text(wall.getBondRule());
-        lines.add("  Wall %s: (%s, %s) to (%s, %s), %s high%s, %s in %s bond%s".formatted(Contents.mark(wall),
+        lines.add("  Wall %s: (%s, %s) to (%s, %s), %s high%s, %s in %s bond%s%s".formatted(Contents.mark(wall),
                 shown(wall.getFromX()), shown(wall.getFromY()), shown(wall.getToX()), shown(wall.getToY()),
-                shown(wall.getHeight()), top(wall), Contents.mark(wall.getUnitType()), bond(wall.getBond()), own));
+                shown(wall.getHeight()), top(wall), Contents.mark(wall.getUnitType()), bond(wall.getBond()),
+                tolerances(wall.getMoveTolerance(), wall.getSizeTolerance()), own));
         wall.getOpenings().forEach(this::add);
     }
 
@@ -90,17 +91,15 @@ final class Outline {
         lines.add("    %s %s: %s wide, %s high, %s from the start, sill %s, %s%s".formatted(
                 capitalised(opening.getKind().getLiteral()), Contents.mark(opening), shown(opening.getWidth()),
                 shown(opening.getHeight()), shown(opening.getOffset()), shown(opening.getSill()), lintel,
-                tolerances(opening)));
+                tolerances(opening.getMoveTolerance(), opening.getSizeTolerance())));
     }
 
-    private String tolerances(Opening opening) {
-        String move = opening.getMoveTolerance().signum() == 0
-                ? ""
-                : ", may move ±" + shown(opening.getMoveTolerance());
-        String size = opening.getSizeTolerance().signum() == 0
-                ? ""
-                : ", may size ±" + shown(opening.getSizeTolerance());
-        return move + size;
+    private String tolerances(Length move, Length size) {
+        return tolerance("move", move) + tolerance("size", size);
+    }
+
+    private String tolerance(String word, Length tolerance) {
+        return tolerance.signum() == 0 ? "" : ", may %s ±%s".formatted(word, shown(tolerance));
     }
 
     private static String bond(Bond bond) {

@@ -59,6 +59,8 @@ final class OutlineJson {
             length("offset", point.getOffset());
             length("height", point.getHeight());
         }));
+        length("move", wall.getMoveTolerance());
+        length("size", wall.getSizeTolerance());
         json.array("openings", wall.getOpenings(), opening -> json.object(() -> write(opening)));
     }
 

@@ -10,8 +10,8 @@ import org.coursewright.measure.Length;
  *
  * @param wall mark of the only wall whose dimensions may change, or empty for all walls
  * @param budget most that all changes together may come to, each counted as a distance; empty if it does not matter
- * @param wallTolerance how far the end of a wall may move that ends in the open, zero or more; openings have tolerances of
- *        their own in the project
+ * @param wallTolerance how far the end of a wall may move that ends in the open and has no tolerance of its own in the
+ *        project, zero or more
  * @param rate what a cut takes, or empty if nobody said
  */
 public record FitSettings(Optional<String> wall, Optional<Length> budget, Length wallTolerance,

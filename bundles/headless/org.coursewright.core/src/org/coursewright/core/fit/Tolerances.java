@@ -37,9 +37,9 @@ final class Tolerances {
 
     private void add(WallFace face, Wall wall) {
         wall.getOpenings().forEach(opening -> add(face.mark(), opening));
-        if (settings.wallTolerance().signum() > 0 && isExtendable(face, wall)) {
-            adjustables.add(Adjustable.within(face.mark(), Optional.empty(), Dimension.LENGTH,
-                    settings.wallTolerance()));
+        Length size = wall.getSizeTolerance().signum() > 0 ? wall.getSizeTolerance() : settings.wallTolerance();
+        if (size.signum() > 0 && isExtendable(face, wall)) {
+            adjustables.add(Adjustable.within(face.mark(), Optional.empty(), Dimension.LENGTH, size));
         }
     }
 

@@ -129,6 +129,17 @@ class ProjectFitTest {
     }
 
     @Test
+    void toleranceOfAWallGoesBeforeThatOfTheSettings() {
+        plan.wall("W1", "0", "0", "150", "0", Bond.STRETCHER, "18").setSizeTolerance(in("2"));
+        plan.wall("W2", "0", "200", "150", "200", Bond.STRETCHER, "18");
+        FitOutcome outcome = advise(plan.project(),
+                new FitSettings(Optional.empty(), Optional.empty(), in("4"), Optional.empty()));
+
+        assertThat(outcome.advice().profiles()).extracting(profile -> profile.adjustable().most())
+                .containsExactly(in("2"), in("4"));
+    }
+
+    @Test
     void onlyTheWallThatIsNamedChanges() {
         openingAt("45").setMoveTolerance(in("3"));
         Wall other = plan.wall("W2", "0", "200", "144 1/2", "200", Bond.STRETCHER, "18");

@@ -25,7 +25,7 @@ final class OpeningSchedule extends Schedule<OpeningRow> {
         return new OpeningRow(cells.line(), cells.mark("mark"), cells.mark("wall"), kind,
                 cells.length("offset", LengthRange.ALONG_WALL), cells.length("width", LengthRange.WIDTH),
                 sill(cells, kind), cells.length("height", LengthRange.HEIGHT), LintelCell.read(cells, "lintel"),
-                tolerance(cells, "move"), tolerance(cells, "size"));
+                ToleranceCell.read(cells, "move"), ToleranceCell.read(cells, "size"));
     }
 
     private static OpeningKind kind(Cells cells) {
@@ -41,11 +41,5 @@ final class OpeningSchedule extends Schedule<OpeningRow> {
             cells.wrong("sill", "The cell is empty. Enter the sill's height above the base of the wall, 0 if none.");
         }
         return cells.optionalLength("sill", LengthRange.RISE).orElse(Length.ZERO);
-    }
-
-    /** A tolerance may be written with the sign it always means. */
-    private static Length tolerance(Cells cells, String column) {
-        String text = cells.text(column).replaceFirst("^(\u00B1|\\+/-|\\+-)\\s*", "");
-        return text.isEmpty() ? Length.ZERO : cells.parsed(column, text, LengthRange.ALONG_WALL);
     }
 }

@@ -101,6 +101,8 @@ final class ProjectAssembly {
         wall.setBond(row.bond());
         wall.setBase(row.base());
         wall.setHeight(row.height());
+        wall.setMoveTolerance(row.move());
+        wall.setSizeTolerance(row.size());
         row.gable().ifPresent(rise -> addGable(wall, rise, plan.outerLength(row)));
         storeys.computeIfAbsent(Schedule.key(row.storey()), key -> storey(row.storey())).getWalls().add(wall);
         walls.put(Schedule.key(row.mark()), wall);

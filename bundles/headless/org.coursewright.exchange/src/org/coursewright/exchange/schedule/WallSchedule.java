@@ -19,7 +19,7 @@ final class WallSchedule extends Schedule<WallRow> {
         super(List.of(Column.mandatory("mark"), Column.mandatory("from_x"), Column.mandatory("from_y"),
                 Column.mandatory("to_x"), Column.mandatory("to_y"), Column.mandatory("unit"), Column.optional("bond"),
                 Column.optional("base"), Column.mandatory("height"), Column.optional("storey"),
-                Column.optional("gable")));
+                Column.optional("gable"), Column.optional("move"), Column.optional("size")));
     }
 
     @Override
@@ -29,7 +29,8 @@ final class WallSchedule extends Schedule<WallRow> {
                 cells.length("to_y", LengthRange.COORDINATE), cells.mark("unit"),
                 cells.word("bond", Bond.values(), Bond::getLiteral).orElse(Bond.STRETCHER),
                 cells.optionalLength("base", LengthRange.LEVEL).orElse(Length.ZERO),
-                cells.length("height", LengthRange.HEIGHT), storey(cells), gable(cells));
+                cells.length("height", LengthRange.HEIGHT), storey(cells), gable(cells),
+                ToleranceCell.read(cells, "move"), ToleranceCell.read(cells, "size"));
         if (cells.areSound() && !row.hasLength()) {
             cells.wrong("to_x", "The wall begins and ends at the same point, or within 10 mm of it. "
                     + "Correct from_x, from_y, to_x or to_y.");

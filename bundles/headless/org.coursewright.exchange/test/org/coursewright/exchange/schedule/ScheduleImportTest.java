@@ -59,6 +59,26 @@ class ScheduleImportTest {
     }
 
     @Test
+    void wallsMayHaveTolerances() {
+        List<Wall> walls = walls(schedules.walls("""
+                mark,from_x,from_y,to_x,to_y,unit,height,move,size
+                W1,0,0,20',0,14x10x4,90,±4,+/- 2 in
+                W2,0,100,20',100,14x10x4,90,,
+                """).openings("mark,wall,kind,offset,width,sill,height\n").project());
+        assertThat(walls.get(0).getMoveTolerance()).isEqualTo(Length.ofInches(4));
+        assertThat(walls.get(0).getSizeTolerance()).isEqualTo(Length.ofInches(2));
+        assertThat(walls.get(1).getMoveTolerance()).isEqualTo(Length.ZERO);
+        assertThat(walls.get(1).getSizeTolerance()).isEqualTo(Length.ZERO);
+    }
+
+    @Test
+    void negativeToleranceOfAWallIsReported() {
+        assertThat(schedules.walls("mark,from_x,from_y,to_x,to_y,unit,height,move\nW1,0,0,20',0,14x10x4,90,-4\n")
+                .openings("mark,wall,kind,offset,width,sill,height\n")
+                .errors()).anySatisfy(error -> assertThat(error).contains("walls.csv, line 2", "move"));
+    }
+
+    @Test
     void lintelOfABearingAloneIsOneCourseDeep() {
         LintelType lintel = walls(schedules.project()).get(0).getOpenings().get(0).getLintelType();
         assertThat(lintel.getHeight()).isEqualTo(Length.ofInchFraction(9, 2));

@@ -21,6 +21,7 @@ public final class FeatureRules {
             entry("Storey.elevation", ValueRule.POSITION), entry("Wall.fromX", ValueRule.POSITION),
             entry("Wall.fromY", ValueRule.POSITION), entry("Wall.toX", ValueRule.POSITION),
             entry("Wall.toY", ValueRule.POSITION), entry("Wall.base", ValueRule.POSITION),
+            entry("Wall.moveTolerance", ValueRule.NOT_NEGATIVE), entry("Wall.sizeTolerance", ValueRule.NOT_NEGATIVE),
             entry("Wall.height", ValueRule.POSITIVE), entry("TopPoint.offset", ValueRule.NOT_NEGATIVE),
             entry("TopPoint.height", ValueRule.NOT_NEGATIVE), entry("Opening.offset", ValueRule.NOT_NEGATIVE),
             entry("Opening.width", ValueRule.POSITIVE), entry("Opening.sill", ValueRule.NOT_NEGATIVE),

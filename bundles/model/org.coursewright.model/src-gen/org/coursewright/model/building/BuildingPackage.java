@@ -345,13 +345,31 @@ public interface BuildingPackage extends EPackage {
 	int WALL__ELEMENT = ProjectPackage.MARKED_FEATURE_COUNT + 13;
 
 	/**
+	 * The feature id for the '<em><b>Move Tolerance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL__MOVE_TOLERANCE = ProjectPackage.MARKED_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Size Tolerance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int WALL__SIZE_TOLERANCE = ProjectPackage.MARKED_FEATURE_COUNT + 15;
+
+	/**
 	 * The number of structural features of the '<em>Wall</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int WALL_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 14;
+	int WALL_FEATURE_COUNT = ProjectPackage.MARKED_FEATURE_COUNT + 16;
 
 	/**
 	 * The number of operations of the '<em>Wall</em>' class.
@@ -1522,6 +1540,28 @@ public interface BuildingPackage extends EPackage {
 	EAttribute getWall_Element();
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.building.Wall#getMoveTolerance <em>Move Tolerance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Move Tolerance</em>'.
+	 * @see org.coursewright.model.building.Wall#getMoveTolerance()
+	 * @see #getWall()
+	 * @generated
+	 */
+	EAttribute getWall_MoveTolerance();
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.coursewright.model.building.Wall#getSizeTolerance <em>Size Tolerance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Size Tolerance</em>'.
+	 * @see org.coursewright.model.building.Wall#getSizeTolerance()
+	 * @see #getWall()
+	 * @generated
+	 */
+	EAttribute getWall_SizeTolerance();
+
+	/**
 	 * Returns the meta object for class '{@link org.coursewright.model.building.TopPoint <em>Top Point</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2431,6 +2471,22 @@ public interface BuildingPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute WALL__ELEMENT = eINSTANCE.getWall_Element();
+
+		/**
+		 * The meta object literal for the '<em><b>Move Tolerance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WALL__MOVE_TOLERANCE = eINSTANCE.getWall_MoveTolerance();
+
+		/**
+		 * The meta object literal for the '<em><b>Size Tolerance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute WALL__SIZE_TOLERANCE = eINSTANCE.getWall_SizeTolerance();
 
 		/**
 		 * The meta object literal for the '{@link org.coursewright.model.building.impl.TopPointImpl <em>Top Point</em>}' class.

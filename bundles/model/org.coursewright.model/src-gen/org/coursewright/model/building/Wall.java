@@ -37,6 +37,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link org.coursewright.model.building.Wall#getPins <em>Pins</em>}</li>
  *   <li>{@link org.coursewright.model.building.Wall#getFinishes <em>Finishes</em>}</li>
  *   <li>{@link org.coursewright.model.building.Wall#getElement <em>Element</em>}</li>
+ *   <li>{@link org.coursewright.model.building.Wall#getMoveTolerance <em>Move Tolerance</em>}</li>
+ *   <li>{@link org.coursewright.model.building.Wall#getSizeTolerance <em>Size Tolerance</em>}</li>
  * </ul>
  *
  * @see org.coursewright.model.building.BuildingPackage#getWall()
@@ -362,5 +364,57 @@ public interface Wall extends Marked {
 	 * @generated
 	 */
 	void setElement(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Move Tolerance</b></em>' attribute.
+	 * The default value is <code>"0 mm"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How far the builder may propose to move it sideways, either way; walls that end at it become longer or shorter.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Move Tolerance</em>' attribute.
+	 * @see #setMoveTolerance(Length)
+	 * @see org.coursewright.model.building.BuildingPackage#getWall_MoveTolerance()
+	 * @model default="0 mm" dataType="org.coursewright.model.types.Length"
+	 * @generated
+	 */
+	Length getMoveTolerance();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.Wall#getMoveTolerance <em>Move Tolerance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Move Tolerance</em>' attribute.
+	 * @see #getMoveTolerance()
+	 * @generated
+	 */
+	void setMoveTolerance(Length value);
+
+	/**
+	 * Returns the value of the '<em><b>Size Tolerance</b></em>' attribute.
+	 * The default value is <code>"0 mm"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How much longer or shorter the builder may propose to make it, at an end that meets no other wall.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Size Tolerance</em>' attribute.
+	 * @see #setSizeTolerance(Length)
+	 * @see org.coursewright.model.building.BuildingPackage#getWall_SizeTolerance()
+	 * @model default="0 mm" dataType="org.coursewright.model.types.Length"
+	 * @generated
+	 */
+	Length getSizeTolerance();
+
+	/**
+	 * Sets the value of the '{@link org.coursewright.model.building.Wall#getSizeTolerance <em>Size Tolerance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Size Tolerance</em>' attribute.
+	 * @see #getSizeTolerance()
+	 * @generated
+	 */
+	void setSizeTolerance(Length value);
 
 } // Wall

@@ -85,6 +85,7 @@ class CommandRefusalTest {
         assertThat(reason(new ResizeOpeningCommand(sample.door, INCH, NONE))).contains("The Height of Door D1");
         assertThat(reason(new ChangeSillCommand(sample.door, INCH.negated()))).contains("Sill height");
         assertThat(reason(new SetTolerancesCommand(sample.door, INCH, INCH.negated()))).contains("0 or more");
+        assertThat(reason(new SetTolerancesCommand(sample.wall, INCH.negated(), INCH))).contains("0 or more");
         assertThat(reason(new ChangeWallBaseCommand(sample.wall, null))).contains("must be given");
     }
 

@@ -67,6 +67,7 @@ class CommandRoundTripTest {
                 s -> new SetJambsCommand(s.door, INCH, Length.ofInches(44)),
                 s -> new AlignOpeningsCommand(Map.of(s.door, INCH)),
                 s -> new SetTolerancesCommand(s.door, INCH, INCH),
+                s -> new SetTolerancesCommand(s.wall, INCH, INCH),
                 s -> new AddUnitTypeCommand(s.project, SampleBuilding.unit("B8", 8)),
                 s -> new EditUnitTypeCommand(s.unit, CataloguePackage.Literals.UNIT_TYPE__MASS,
                         new BigDecimal("15.2")),

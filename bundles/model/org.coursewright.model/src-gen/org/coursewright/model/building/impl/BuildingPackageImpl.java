@@ -542,6 +542,26 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 	 * @generated
 	 */
 	@Override
+	public EAttribute getWall_MoveTolerance() {
+		return (EAttribute)wallEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getWall_SizeTolerance() {
+		return (EAttribute)wallEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getTopPoint() {
 		return topPointEClass;
 	}
@@ -1240,6 +1260,8 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		createEReference(wallEClass, WALL__PINS);
 		createEReference(wallEClass, WALL__FINISHES);
 		createEAttribute(wallEClass, WALL__ELEMENT);
+		createEAttribute(wallEClass, WALL__MOVE_TOLERANCE);
+		createEAttribute(wallEClass, WALL__SIZE_TOLERANCE);
 
 		topPointEClass = createEClass(TOP_POINT);
 		createEAttribute(topPointEClass, TOP_POINT__OFFSET);
@@ -1388,6 +1410,8 @@ public class BuildingPackageImpl extends EPackageImpl implements BuildingPackage
 		initEReference(getWall_Pins(), this.getPin(), null, "pins", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getWall_Finishes(), this.getFinish(), null, "finishes", null, 0, -1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWall_Element(), ecorePackage.getEString(), "element", null, 0, 1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWall_MoveTolerance(), theTypesPackage.getLength(), "moveTolerance", "0 mm", 0, 1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWall_SizeTolerance(), theTypesPackage.getLength(), "sizeTolerance", "0 mm", 0, 1, Wall.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(topPointEClass, TopPoint.class, "TopPoint", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getTopPoint_Offset(), theTypesPackage.getLength(), "offset", "0 mm", 0, 1, TopPoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

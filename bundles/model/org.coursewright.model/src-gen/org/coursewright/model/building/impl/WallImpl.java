@@ -58,6 +58,8 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link org.coursewright.model.building.impl.WallImpl#getPins <em>Pins</em>}</li>
  *   <li>{@link org.coursewright.model.building.impl.WallImpl#getFinishes <em>Finishes</em>}</li>
  *   <li>{@link org.coursewright.model.building.impl.WallImpl#getElement <em>Element</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.WallImpl#getMoveTolerance <em>Move Tolerance</em>}</li>
+ *   <li>{@link org.coursewright.model.building.impl.WallImpl#getSizeTolerance <em>Size Tolerance</em>}</li>
  * </ul>
  *
  * @generated
@@ -322,6 +324,46 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 	 * @ordered
 	 */
 	protected String element = ELEMENT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMoveTolerance() <em>Move Tolerance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoveTolerance()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length MOVE_TOLERANCE_EDEFAULT = (Length)TypesFactory.eINSTANCE.createFromString(TypesPackage.eINSTANCE.getLength(), "0 mm");
+
+	/**
+	 * The cached value of the '{@link #getMoveTolerance() <em>Move Tolerance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMoveTolerance()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length moveTolerance = MOVE_TOLERANCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSizeTolerance() <em>Size Tolerance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSizeTolerance()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Length SIZE_TOLERANCE_EDEFAULT = (Length)TypesFactory.eINSTANCE.createFromString(TypesPackage.eINSTANCE.getLength(), "0 mm");
+
+	/**
+	 * The cached value of the '{@link #getSizeTolerance() <em>Size Tolerance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSizeTolerance()
+	 * @generated
+	 * @ordered
+	 */
+	protected Length sizeTolerance = SIZE_TOLERANCE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -715,6 +757,52 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 	 * @generated
 	 */
 	@Override
+	public Length getMoveTolerance() {
+		return moveTolerance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMoveTolerance(Length newMoveTolerance) {
+		Length oldMoveTolerance = moveTolerance;
+		moveTolerance = newMoveTolerance;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.WALL__MOVE_TOLERANCE, oldMoveTolerance, moveTolerance));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Length getSizeTolerance() {
+		return sizeTolerance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSizeTolerance(Length newSizeTolerance) {
+		Length oldSizeTolerance = sizeTolerance;
+		sizeTolerance = newSizeTolerance;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, BuildingPackage.WALL__SIZE_TOLERANCE, oldSizeTolerance, sizeTolerance));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case BuildingPackage.WALL__TOP_PROFILE:
@@ -772,6 +860,10 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 				return getFinishes();
 			case BuildingPackage.WALL__ELEMENT:
 				return getElement();
+			case BuildingPackage.WALL__MOVE_TOLERANCE:
+				return getMoveTolerance();
+			case BuildingPackage.WALL__SIZE_TOLERANCE:
+				return getSizeTolerance();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -837,6 +929,12 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 			case BuildingPackage.WALL__ELEMENT:
 				setElement((String)newValue);
 				return;
+			case BuildingPackage.WALL__MOVE_TOLERANCE:
+				setMoveTolerance((Length)newValue);
+				return;
+			case BuildingPackage.WALL__SIZE_TOLERANCE:
+				setSizeTolerance((Length)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -897,6 +995,12 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 			case BuildingPackage.WALL__ELEMENT:
 				setElement(ELEMENT_EDEFAULT);
 				return;
+			case BuildingPackage.WALL__MOVE_TOLERANCE:
+				setMoveTolerance(MOVE_TOLERANCE_EDEFAULT);
+				return;
+			case BuildingPackage.WALL__SIZE_TOLERANCE:
+				setSizeTolerance(SIZE_TOLERANCE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -941,6 +1045,10 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 				return finishes != null && !finishes.isEmpty();
 			case BuildingPackage.WALL__ELEMENT:
 				return ELEMENT_EDEFAULT == null ? element != null : !ELEMENT_EDEFAULT.equals(element);
+			case BuildingPackage.WALL__MOVE_TOLERANCE:
+				return MOVE_TOLERANCE_EDEFAULT == null ? moveTolerance != null : !MOVE_TOLERANCE_EDEFAULT.equals(moveTolerance);
+			case BuildingPackage.WALL__SIZE_TOLERANCE:
+				return SIZE_TOLERANCE_EDEFAULT == null ? sizeTolerance != null : !SIZE_TOLERANCE_EDEFAULT.equals(sizeTolerance);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -975,6 +1083,10 @@ public class WallImpl extends MinimalEObjectImpl.Container implements Wall {
 		result.append(height);
 		result.append(", element: ");
 		result.append(element);
+		result.append(", moveTolerance: ");
+		result.append(moveTolerance);
+		result.append(", sizeTolerance: ");
+		result.append(sizeTolerance);
 		result.append(')');
 		return result.toString();
 	}
