@@ -29,7 +29,7 @@ public record MarkPainter(FacePainter painter, MarkedPieces marked) {
         graphics.setLineWidth(FRAME);
         marked.in(painter.drawing()).filter(piece -> piece.course() <= painter.upTo()).forEach(piece -> painter
                 .drawing().course(piece.course()).map(course -> box(course, piece)).filter(clip::intersects).ifPresent(
-                        box -> paint(graphics, box)));
+                        box -> point(graphics, box)));
         graphics.setLineWidth(1);
     }
 
@@ -37,7 +37,7 @@ public record MarkPainter(FacePainter painter, MarkedPieces marked) {
         return painter.place().box(piece.from(), piece.to(), course.unitBottom(), course.top());
     }
 
-    private static void paint(Graphics graphics, Rectangle box) {
+    private static void point(Graphics graphics, Rectangle box) {
         graphics.drawRectangle(box.x + 1, box.y + 1, box.width - FRAME, box.height - FRAME);
         if (Math.min(box.width, box.height) >= LEAST_FOR_DOT) {
             graphics.fillOval(box.x + (box.width - DOT) / 2, box.y + (box.height - DOT) / 2, DOT, DOT);
