@@ -51,8 +51,8 @@ public final class RememberingBondSolver implements BondSolver {
 
     private Meeting asBefore(Meeting meeting) {
         String before = lastHanding.get(meeting.id());
-        boolean pinned = meeting.throughOnOdd().isPresent() || !Handing.rivals(meeting).contains(before);
-        return pinned
+        boolean pinned = meeting.throughOnOdd().isPresent();
+        return pinned || before == null || !Handing.rivals(meeting).contains(before)
                 ? meeting
                 : new Meeting(meeting.id(), meeting.kind(), meeting.walls(), Optional.of(before));
     }

@@ -25,7 +25,8 @@ public final class LayoutResults {
      */
     public static final Derived<LayoutOutcome> FIRST_LAYOUT = Derived.of("first layout", LayoutOutcome.class,
             List.of(WALLS, SOLVER), (inputs, progress) -> new BuildingLayout(inputs.of(SOLVER))
-                    .first(inputs.of(WALLS), progress));
+                    .first(inputs.of(WALLS), progress))
+            .ahead();
 
     /** How the building is laid. */
     public static final Derived<LayoutOutcome> LAYOUT = Derived.of("layout", LayoutOutcome.class,

@@ -2,6 +2,7 @@ package org.coursewright.core.derive;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -233,6 +234,7 @@ public final class DerivationGraph {
     private List<Derived<?>> staleAndWanted() {
         List<Derived<?>> wanted = new ArrayList<>();
         nodes.values().stream().filter(Node::isStaleAndWanted).forEach(node -> wanted.add(node.declared()));
+        wanted.sort(Comparator.comparing(result -> !result.isAhead()));
         return wanted;
     }
 

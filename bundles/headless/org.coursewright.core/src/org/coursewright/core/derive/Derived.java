@@ -18,12 +18,14 @@ public final class Derived<T> implements Source<T> {
     private final Class<T> type;
     private final List<Source<?>> inputs;
     private final Computation<T> computation;
+    private final boolean ahead;
 
-    private Derived(String name, Class<T> type, List<Source<?>> inputs, Computation<T> computation) {
+    private Derived(String name, Class<T> type, List<Source<?>> inputs, Computation<T> computation, boolean ahead) {
         this.name = Objects.requireNonNull(name, "name");
         this.type = Objects.requireNonNull(type, "type");
         this.inputs = List.copyOf(inputs);
         this.computation = Objects.requireNonNull(computation, "computation");
+        this.ahead = ahead;
     }
 
     /**
@@ -37,7 +39,7 @@ public final class Derived<T> implements Source<T> {
      * @return the declaration
      */
     public static <T> Derived<T> of(String name, Class<T> type, List<Source<?>> inputs, Computation<T> computation) {
-        return new Derived<>(name, type, inputs, computation);
+        return new Derived<>(name, type, inputs, computation, false);
     }
 
     /**
@@ -54,7 +56,7 @@ public final class Derived<T> implements Source<T> {
     public static <A, T> Derived<T> of(String name, Class<T> type, Source<A> input,
             BiFunction<A, Progress, T> function) {
         return new Derived<>(name, type, List.of(input),
-                (inputs, progress) -> function.apply(inputs.of(input), progress));
+                (inputs, progress) -> function.apply(inputs.of(input), progress), false);
     }
 
     @Override
@@ -70,6 +72,15 @@ public final class Derived<T> implements Source<T> {
     /** @return what it is computed from, in the order of declaration */
     public List<Source<?>> inputs() {
         return inputs;
+    }
+
+    /** @return the same, to be computed ahead of others in the background, as what somebody waits for and is soon done */
+    public Derived<T> ahead() {
+        return new Derived<>(name, type, inputs, computation, true);
+    }
+
+    boolean isAhead() {
+        return ahead;
     }
 
     T compute(Inputs values, Progress progress) {

@@ -23,7 +23,7 @@ abstract class CombinedCommand extends ProjectCommand {
         this.parts = List.copyOf(parts);
     }
 
-    private static String named(List<? extends EObject> elements) {
+    static String named(List<? extends EObject> elements) {
         return elements.size() == 1
                 ? ElementLabels.of(elements.get(0))
                 : EditTexts.of("label.several", elements.size(),

@@ -22,8 +22,10 @@ import org.coursewright.model.building.Bond;
 import org.coursewright.model.building.BondRule;
 import org.coursewright.model.building.BuildingFactory;
 import org.coursewright.model.building.BuildingPackage;
+import org.coursewright.model.building.GaugePin;
 import org.coursewright.model.building.Junction;
 import org.coursewright.model.building.OpeningKind;
+import org.coursewright.model.building.Pin;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.TeeTie;
 import org.coursewright.model.building.TopPoint;
@@ -33,6 +35,10 @@ import org.coursewright.model.catalogue.CataloguePackage;
 import org.coursewright.model.edit.SampleBuilding;
 import org.coursewright.model.project.ProjectFactory;
 import org.coursewright.model.project.Site;
+import org.coursewright.model.proposal.Dimension;
+import org.coursewright.model.proposal.Proposal;
+import org.coursewright.model.proposal.ProposalFactory;
+import org.coursewright.model.proposal.ProposalState;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,12 +84,56 @@ class CommandRoundTripTest {
                 s -> new ChooseHandingCommand(s.project.getBuilding(), s.corner, Optional.empty()),
                 s -> new ChooseHandingCommand(s.project.getBuilding(), newJunction(s),
                         Optional.of(s.storey.getWalls().get(2))),
+                s -> new PinCommand(s.wall, pin(INCH), List.of()),
+                s -> new PinCommand(s.wall, pin(INCH.times(2)), pinned(s)),
+                s -> new UnpinCommand(s.wall, pinned(s)),
+                s -> new OfferProposalsCommand(s.project, List.of(proposal(s))),
+                s -> new AnswerProposalsCommand(List.of(offered(s)), ProposalState.REFUSED),
                 s -> new AddRateCommand(s.project, SampleBuilding.rate("sand")),
                 s -> new RemoveRateCommand(s.rate),
                 s -> new ReplaceRatesCommand(s.project, List.of(SampleBuilding.rate("lime"))),
                 s -> new AddScenarioCommand(s.project, SampleBuilding.scenario("bought")),
                 s -> new RemoveScenarioCommand(s.scenario),
                 s -> new SetFeatureCommand(s.corner, BuildingPackage.Literals.JUNCTION__TIE, TeeTie.TIED));
+    }
+
+    private static GaugePin pin(Length joint) {
+        GaugePin pin = BuildingFactory.eINSTANCE.createGaugePin();
+        pin.setCourse(2);
+        pin.setAt(INCH);
+        pin.setJoint(joint);
+        return pin;
+    }
+
+    private static List<Pin> pinned(SampleBuilding sample) {
+        GaugePin pin = pin(INCH);
+        sample.wall.getPins().add(pin);
+        return List.of(pin);
+    }
+
+    private static Proposal proposal(SampleBuilding sample) {
+        Proposal proposal = ProposalFactory.eINSTANCE.createProposal();
+        proposal.setMark("P9");
+        proposal.setWall(sample.wall);
+        proposal.setDimension(Dimension.LENGTH);
+        return proposal;
+    }
+
+    private static Proposal offered(SampleBuilding sample) {
+        Proposal proposal = proposal(sample);
+        sample.project.getProposals().add(proposal);
+        return proposal;
+    }
+
+    @Test
+    void whatWasNotAnsweredIsWithdrawnByTheNextOffer() {
+        SampleBuilding sample = new SampleBuilding();
+        Proposal before = offered(sample);
+
+        new OfferProposalsCommand(sample.project, List.of(proposal(sample))).execute();
+
+        assertThat(before.getState()).isEqualTo(ProposalState.WITHDRAWN);
+        assertThat(sample.project.getProposals()).last().extracting(Proposal::getState).isEqualTo(ProposalState.OPEN);
     }
 
     @Test

@@ -1,12 +1,11 @@
 package org.coursewright.diagram.ui.picture;
 
-import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.printing.Printer;
+import org.eclipse.swt.widgets.Display;
 
 /**
  * Prints a picture on one page, as large as it fits.
@@ -37,27 +36,12 @@ public record PicturePrint(Picture picture) {
     }
 
     private void page(Printer printer) {
-        Image image = new Image(printer, painted());
+        Image image = new Image(printer, PaintedPicture.of(picture, Display.getCurrent()));
         GC gc = new GC(printer);
         try {
             Rectangle to = fitted(printer.getClientArea());
             gc.drawImage(image, 0, 0, picture.size().width, picture.size().height, to.x, to.y, to.width, to.height);
         } finally {
-            gc.dispose();
-            image.dispose();
-        }
-    }
-
-    private ImageData painted() {
-        Image image = new Image(org.eclipse.swt.widgets.Display.getCurrent(), picture.size().width,
-                picture.size().height);
-        GC gc = new GC(image);
-        SWTGraphics graphics = new SWTGraphics(gc);
-        try {
-            picture.paint(graphics);
-            return image.getImageData();
-        } finally {
-            graphics.dispose();
             gc.dispose();
             image.dispose();
         }

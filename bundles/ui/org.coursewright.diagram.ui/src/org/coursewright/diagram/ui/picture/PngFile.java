@@ -5,13 +5,10 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.Device;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
 
@@ -39,25 +36,11 @@ public record PngFile(Path file) {
                     .formatted(size.width, size.height, LONGEST_SIDE));
         }
         ImageLoader loader = new ImageLoader();
-        loader.data = new ImageData[]{painted(picture, device)};
+        loader.data = new ImageData[]{PaintedPicture.of(picture, device)};
         try (OutputStream out = Files.newOutputStream(file)) {
             loader.save(out, SWT.IMAGE_PNG);
         } catch (SWTException e) {
             throw new IOException("The picture cannot be written to %s: %s".formatted(file, e.getMessage()), e);
-        }
-    }
-
-    private static ImageData painted(Picture picture, Device device) {
-        Image image = new Image(device, picture.size().width, picture.size().height);
-        GC gc = new GC(image);
-        SWTGraphics graphics = new SWTGraphics(gc);
-        try {
-            picture.paint(graphics);
-            return image.getImageData();
-        } finally {
-            graphics.dispose();
-            gc.dispose();
-            image.dispose();
         }
     }
 }

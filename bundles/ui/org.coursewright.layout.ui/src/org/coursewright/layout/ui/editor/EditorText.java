@@ -15,7 +15,9 @@ final class EditorText extends NLS {
     public static String export;
     public static String exportTitle;
     public static String failed;
+    public static String firstAnswer;
     public static String fit;
+    public static String improved;
     public static String laying;
     public static String layUpTo;
     public static String leftOut;
@@ -23,7 +25,6 @@ final class EditorText extends NLS {
     public static String marked;
     public static String markedCourse;
     public static String noCourses;
-    public static String notProven;
     public static String other;
     public static String piece;
     public static String pieceJoint;

@@ -3,6 +3,7 @@ package org.coursewright.layout.ui.editor;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 
+import org.coursewright.bond.Effort;
 import org.coursewright.core.bond.UnitCount;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -90,8 +91,15 @@ final class FaceHeader extends Composite {
         String pieces = NLS.bind(EditorText.counts, new Object[]{drawing.layout().mark(), drawing.courses().size(),
                 count.whole(), count.special(), count.cut(), drawing.layout().lapViolations(),
                 drawing.layout().unfillable().size()});
-        return pieces + (drawing.layout().optimal()
-                ? EditorText.proven
-                : NLS.bind(EditorText.notProven, drawing.layout().lowerBound()));
+        return pieces + standing(drawing);
+    }
+
+    private static String standing(FaceDrawing drawing) {
+        if (drawing.layout().optimal()) {
+            return EditorText.proven;
+        }
+        return drawing.effort() == Effort.QUICK
+                ? EditorText.firstAnswer
+                : NLS.bind(EditorText.improved, drawing.layout().lowerBound());
     }
 }

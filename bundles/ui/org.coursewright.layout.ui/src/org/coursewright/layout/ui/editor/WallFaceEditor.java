@@ -1,9 +1,12 @@
 package org.coursewright.layout.ui.editor;
 
 import java.util.Optional;
+import java.util.concurrent.Executor;
 
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.diagram.ui.editor.DiagramEditor;
+import org.coursewright.diagram.ui.history.EditCommand;
+import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PieceWalk;
@@ -11,8 +14,17 @@ import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FaceInk;
 import org.coursewright.layout.ui.part.FaceParts;
 import org.coursewright.layout.ui.part.FaceState;
+import org.coursewright.layout.ui.part.FaceTrial;
+import org.coursewright.layout.ui.part.OpeningPart;
+import org.coursewright.layout.ui.part.OpeningPlace;
+import org.coursewright.layout.ui.strip.AdviceStrip;
+import org.coursewright.layout.ui.strip.StripContent;
+import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
+import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
+import org.coursewright.model.edit.ElementLabels;
+import org.coursewright.model.edit.command.MoveOpeningCommand;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
@@ -37,6 +49,8 @@ public final class WallFaceEditor extends DiagramEditor {
     private FaceStack stack;
     private FaceFit fit;
     private MarkedLine markedLine;
+    private FaceTrials trials;
+    private AdviceStrip strip;
     private Optional<PlacedPiece> selected = Optional.empty();
     private Optional<MarkedPieces> marked = Optional.empty();
     private int upTo = Integer.MAX_VALUE;
@@ -53,17 +67,23 @@ public final class WallFaceEditor extends DiagramEditor {
         markedLine = new MarkedLine(parent, () -> mark(Optional.empty()));
         stack = new FaceStack(parent);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
+        Executor display = parent.getDisplay()::asyncExec;
+        laying = new WallLaying(wall(), results(), display, this::laid);
+        trials = new FaceTrials(wall(), laying, new FaceTrials.Surroundings(display, LengthStep.of(format().unit()),
+                this::showLaying, this::showStrip));
         super.createPartControl(stack);
+        strip = new AdviceStrip(parent, this::bring);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(strip);
         Legend legend = new Legend(parent, faceInk());
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(legend);
-        laying = new WallLaying(wall(), results(), parent.getDisplay()::asyncExec, this::showLaying);
+        getGraphicalViewer().addSelectionChangedListener(event -> trials.advise(selectedOpening()));
         showLaying();
     }
 
     @Override
     protected void configureGraphicalViewer() {
         super.configureGraphicalViewer();
-        getGraphicalViewer().setEditPartFactory(new FaceParts(this::state));
+        getGraphicalViewer().setEditPartFactory(new FaceParts(this::state, trials));
         getGraphicalViewer().setKeyHandler(new FaceKeys(getGraphicalViewer(), this::fit, this::walk));
         fit = new FaceFit(getGraphicalViewer(), () -> state().drawing(), this::refreshParts);
         new PieceHints(getGraphicalViewer(), this::state, this::select).connect();
@@ -76,10 +96,11 @@ public final class WallFaceEditor extends DiagramEditor {
     }
 
     private FaceState state() {
-        Optional<FaceDrawing> drawing = laying == null ? Optional.empty() : laying.drawing();
+        Optional<FaceTrial> trial = trials.tried();
+        Optional<FaceDrawing> drawing = trial.flatMap(FaceTrial::drawing).or(laying::drawing);
         int courses = drawing.map(each -> each.courses().size()).orElse(0);
         return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected, marked,
-                getGraphicalViewer().getControl().getSize().y);
+                getGraphicalViewer().getControl().getSize().y, trial);
     }
 
     private FaceInk faceInk() {
@@ -91,7 +112,7 @@ public final class WallFaceEditor extends DiagramEditor {
     }
 
     private PieceWords words() {
-        return new PieceWords(format(), laying == null ? Optional.empty() : laying.drawing());
+        return new PieceWords(format(), state().drawing());
     }
 
     private String spoken() {
@@ -106,7 +127,33 @@ public final class WallFaceEditor extends DiagramEditor {
         stack.show(hint(), canvas);
         markedLine.show(marked, markedPieces());
         refreshParts();
+        showStrip();
         fit.again();
+    }
+
+    private void laid() {
+        trials.laid();
+        showLaying();
+    }
+
+    private void showStrip() {
+        Optional<Opening> opening = trials.advised();
+        Optional<Length> at = trials.place().map(OpeningPlace::offset);
+        strip.show(new StripContent(opening.map(ElementLabels::of), trials.cuts(), at,
+                faceInk(), format()));
+    }
+
+    private Optional<Opening> selectedOpening() {
+        return getGraphicalViewer().getSelectedEditParts().size() == 1
+                && getGraphicalViewer().getSelectedEditParts().get(0) instanceof OpeningPart part
+                        ? Optional.of(part.element())
+                        : Optional.empty();
+    }
+
+    private void bring(Length offset) {
+        trials.advised().filter(opening -> !opening.getOffset().equals(offset))
+                .ifPresent(opening -> getCommandStack().execute(
+                        new EditCommand(new MoveOpeningCommand(opening, offset))));
     }
 
     private String hint() {
@@ -194,6 +241,7 @@ public final class WallFaceEditor extends DiagramEditor {
     @Override
     public void dispose() {
         if (laying != null) {
+            trials.end();
             laying.end();
         }
         super.dispose();

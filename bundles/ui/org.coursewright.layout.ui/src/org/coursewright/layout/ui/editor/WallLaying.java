@@ -1,25 +1,30 @@
 package org.coursewright.layout.ui.editor;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
 import org.coursewright.core.bond.LayoutOutcome;
-import org.coursewright.core.check.ProjectResults;
+import org.coursewright.core.bond.LayoutResults;
 import org.coursewright.core.derive.DerivationGraph;
+import org.coursewright.core.derive.Derived;
 import org.coursewright.core.derive.NodeState;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.model.building.Wall;
 
-/** How one wall is laid: the last layout there was, and whether it is of the project as it is now. */
+/**
+ * How one wall is laid: the last layout there was, and whether it is of the project as it is now. After an edit there is a
+ * first answer soon, and a better one later.
+ */
 final class WallLaying {
 
     private final Wall wall;
     private final DerivationGraph results;
     private final Runnable changed;
-    private final DerivationGraph.Listening listening;
+    private final List<DerivationGraph.Listening> listening;
+    private Optional<LayoutOutcome> outcome = Optional.empty();
     private Optional<FaceDrawing> drawing = Optional.empty();
     private Optional<String> failure = Optional.empty();
-    private boolean leftOut;
     private boolean ended;
 
     /**
@@ -32,7 +37,15 @@ final class WallLaying {
         this.wall = wall;
         this.results = results;
         this.changed = changed;
-        this.listening = results.listen(ProjectResults.LAYOUT, display, this::laid);
+        this.listening = List.of(results.listen(LayoutResults.FIRST_LAYOUT, display, this::laidSoon),
+                results.listen(LayoutResults.LAYOUT, display, this::laid));
+    }
+
+    /** A first answer that comes after the answer is of no use. */
+    private void laidSoon(NodeState<LayoutOutcome> state) {
+        if (isStale(LayoutResults.LAYOUT)) {
+            laid(state);
+        }
     }
 
     private void laid(NodeState<LayoutOutcome> state) {
@@ -42,11 +55,16 @@ final class WallLaying {
         failure = state instanceof NodeState.Failed<LayoutOutcome> failed
                 ? Optional.of(failed.reason())
                 : Optional.empty();
-        state.value().ifPresent(outcome -> {
-            drawing = FaceDrawing.of(wall, outcome);
-            leftOut = drawing.isEmpty();
+        state.value().ifPresent(laid -> {
+            outcome = Optional.of(laid);
+            drawing = FaceDrawing.of(wall, laid);
         });
         changed.run();
+    }
+
+    /** How the building was last laid. */
+    Optional<LayoutOutcome> outcome() {
+        return outcome;
     }
 
     /** The last layout of the wall, empty if there was none or if it cannot be laid any more. */
@@ -61,17 +79,26 @@ final class WallLaying {
 
     /** Whether the wall is not laid because it is not sound. */
     boolean isLeftOut() {
-        return leftOut;
+        return outcome.isPresent() && drawing.isEmpty();
     }
 
-    /** Whether the project has changed since. */
+    /** Whether the project has changed since, or what is shown is a first answer only. */
     boolean isStale() {
-        return results.state(ProjectResults.LAYOUT) instanceof NodeState.Stale;
+        return isStale(LayoutResults.LAYOUT);
+    }
+
+    /** Whether not even a first answer is of the project as it is. */
+    boolean isOutdated() {
+        return isStale() && isStale(LayoutResults.FIRST_LAYOUT);
+    }
+
+    private boolean isStale(Derived<LayoutOutcome> result) {
+        return results.state(result) instanceof NodeState.Stale;
     }
 
     /** Ends the listening; what is already on its way is ignored. */
     void end() {
         ended = true;
-        listening.end();
+        listening.forEach(DerivationGraph.Listening::end);
     }
 }

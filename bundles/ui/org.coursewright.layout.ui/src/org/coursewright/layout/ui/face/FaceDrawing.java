@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.coursewright.bond.CutReason;
+import org.coursewright.bond.Effort;
 import org.coursewright.bond.Meeting;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
@@ -22,9 +23,10 @@ import org.coursewright.model.building.Wall;
  * @param courses from the bottom up
  * @param cutReasons why its pieces are cut, for every run that has cuts
  * @param meetings where walls of the building meet
+ * @param effort whether this is a first answer or the answer
  */
 public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<FaceCourse> courses,
-        List<CutReason> cutReasons, List<Meeting> meetings) {
+        List<CutReason> cutReasons, List<Meeting> meetings, Effort effort) {
 
     /**
      * Reads how a wall is laid.
@@ -49,7 +51,7 @@ public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<Fa
         Length unit = wall.getUnitType().getHeight();
         List<FaceCourse> courses = layout.courses().stream().map(course -> FaceCourse.of(course, unit)).toList();
         return new FaceDrawing(face, layout, TopLine.of(wall, face.length()), courses, outcome.cutReasons(index),
-                outcome.meetings());
+                outcome.meetings(), outcome.result().effort());
     }
 
     /** @return how many pieces of each kind there are */

@@ -11,11 +11,14 @@ import org.eclipse.gef.EditPartFactory;
  * Makes the parts of a wall face.
  *
  * @param state what the editor shows beside the model
+ * @param dragging told what is dragged
  */
-public record FaceParts(Supplier<FaceState> state) implements EditPartFactory {
+public record FaceParts(Supplier<FaceState> state, FaceDragging dragging) implements EditPartFactory {
 
     @Override
     public EditPart createEditPart(EditPart context, Object model) {
-        return model instanceof Wall wall ? new WallPart(wall, state) : new OpeningPart((Opening) model, state);
+        return model instanceof Wall wall
+                ? new WallPart(wall, state)
+                : new OpeningPart((Opening) model, state, dragging);
     }
 }

@@ -21,9 +21,10 @@ import org.coursewright.measure.LengthFormat;
  * @param selected a piece to be pointed out
  * @param marked pieces to be found among all others
  * @param height pixels that there are for the wall
+ * @param trial how the wall would be laid with an opening elsewhere, while it is dragged
  */
 public record FaceState(Optional<FaceDrawing> drawing, FaceInk ink, LengthFormat format, int upTo,
-        Optional<PlacedPiece> selected, Optional<MarkedPieces> marked, int height) {
+        Optional<PlacedPiece> selected, Optional<MarkedPieces> marked, int height, Optional<FaceTrial> trial) {
 
     /**
      * @param scale pixels of lengths

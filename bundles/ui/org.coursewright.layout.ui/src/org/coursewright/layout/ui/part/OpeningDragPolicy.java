@@ -31,7 +31,8 @@ final class OpeningDragPolicy extends ResizableEditPolicy {
     private OpeningPlace destination(ChangeBoundsRequest request) {
         OpeningDrag drag = opening.drag();
         if (!RequestConstants.REQ_RESIZE.equals(request.getType())) {
-            return drag.moved(opening.length(request.getMoveDelta().x));
+            OpeningPlace place = drag.moved(opening.length(request.getMoveDelta().x));
+            return place.equals(drag.start()) ? place : opening.attracted(place);
         }
         Length wider = opening.length(request.getSizeDelta().width);
         return (request.getResizeDirection() & PositionConstants.WEST) != 0
@@ -48,7 +49,17 @@ final class OpeningDragPolicy extends ResizableEditPolicy {
 
     @Override
     protected void showChangeBoundsFeedback(ChangeBoundsRequest request) {
-        OpeningPlace to = destination(request);
+        opening.dragTo(destination(request));
+    }
+
+    /** Says where the opening would be, and what that takes as far as it is known. */
+    void label(OpeningPlace to) {
         ((DragFigure) getDragSourceFeedbackFigure()).show(opening.box(to), opening.dragLabel(to));
+    }
+
+    @Override
+    protected void eraseChangeBoundsFeedback(ChangeBoundsRequest request) {
+        super.eraseChangeBoundsFeedback(request);
+        opening.dragEnded();
     }
 }

@@ -1,5 +1,6 @@
 package org.coursewright.layout.ui.part;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.history.EditCommand;
@@ -18,14 +19,19 @@ import org.eclipse.osgi.util.NLS;
 public final class OpeningPart extends ElementPart<Opening> {
 
     private final Supplier<FaceState> state;
+    private final FaceDragging dragging;
+    private final OpeningDragPolicy dragPolicy = new OpeningDragPolicy(this);
+    private Optional<OpeningPlace> dragged = Optional.empty();
 
     /**
      * @param opening to be shown
      * @param state what else the editor shows
+     * @param dragging told where it is dragged
      */
-    public OpeningPart(Opening opening, Supplier<FaceState> state) {
+    public OpeningPart(Opening opening, Supplier<FaceState> state, FaceDragging dragging) {
         super(opening);
         this.state = state;
+        this.dragging = dragging;
     }
 
     @Override
@@ -35,15 +41,38 @@ public final class OpeningPart extends ElementPart<Opening> {
 
     @Override
     protected void createEditPolicies() {
-        installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new OpeningDragPolicy(this));
+        installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, dragPolicy);
         installEditPolicy(EditPolicy.COMPONENT_ROLE, new OpeningRemovalPolicy());
     }
 
     @Override
     protected void refreshVisuals() {
-        ((OpeningFigure) getFigure()).show(state.get().ink(), mark(), label(OpeningPlace.of(element())));
-        getFigure().setBounds(box(OpeningPlace.of(element())));
-        ((WallPart) getParent()).setLayoutConstraint(this, getFigure(), box(OpeningPlace.of(element())));
+        OpeningPlace place = dragged.orElseGet(() -> OpeningPlace.of(element()));
+        ((OpeningFigure) getFigure()).show(state.get().ink(), mark(), label(place));
+        getFigure().setBounds(box(place));
+        ((WallPart) getParent()).setLayoutConstraint(this, getFigure(), box(place));
+        dragged.ifPresent(dragPolicy::label);
+    }
+
+    /** Shows the opening where it is dragged to; the model stays as it is. */
+    void dragTo(OpeningPlace place) {
+        dragged = Optional.of(place);
+        dragging.dragged(element(), place);
+        refreshVisuals();
+    }
+
+    /** Shows the opening where it is. */
+    void dragEnded() {
+        if (dragged.isPresent()) {
+            dragged = Optional.empty();
+            dragging.ended();
+            refreshVisuals();
+        }
+    }
+
+    /** @return where a drag ends that may be drawn to places with few cuts */
+    OpeningPlace attracted(OpeningPlace place) {
+        return dragging.attracted(element(), place);
     }
 
     private String mark() {
@@ -64,8 +93,15 @@ public final class OpeningPart extends ElementPart<Opening> {
 
     /** @return what is to be read while it is dragged to a place */
     String dragLabel(OpeningPlace place) {
-        return NLS.bind(PartText.openingDragged, new Object[]{ElementLabels.of(element()), format(place.offset()),
+        String at = NLS.bind(PartText.openingDragged, new Object[]{ElementLabels.of(element()), format(place.offset()),
                 format(place.width())});
+        return at
+                + state.get().trial().filter(trial -> trial.place().equals(place)).map(OpeningPart::counted).orElse("");
+    }
+
+    private static String counted(FaceTrial trial) {
+        return trial.drawing().map(drawing -> NLS.bind(PartText.cutsThere, drawing.count().cut()))
+                .orElse(PartText.notThere);
     }
 
     private String format(Length length) {

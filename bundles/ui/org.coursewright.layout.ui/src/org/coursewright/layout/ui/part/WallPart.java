@@ -3,7 +3,7 @@ package org.coursewright.layout.ui.part;
 import java.util.List;
 import java.util.function.Supplier;
 
-import org.coursewright.diagram.ui.part.ElementPart;
+import org.coursewright.diagram.ui.part.GroundPart;
 import org.coursewright.layout.ui.paint.FacePainter;
 import org.coursewright.layout.ui.paint.FacePlace;
 import org.coursewright.model.building.Opening;
@@ -15,11 +15,10 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.tools.SelectEditPartTracker;
 
 /** A wall, seen from its face: all its pieces in one figure, its openings in parts over it. */
-public final class WallPart extends ElementPart<Wall> {
+public final class WallPart extends GroundPart<Wall> {
 
     private final Supplier<FaceState> state;
     private final FaceFigure face = new FaceFigure();
@@ -47,11 +46,6 @@ public final class WallPart extends ElementPart<Wall> {
     }
 
     @Override
-    protected void createEditPolicies() {
-        // the wall itself is not edited here
-    }
-
-    @Override
     protected List<Opening> parts() {
         return element().getOpenings();
     }
@@ -69,14 +63,6 @@ public final class WallPart extends ElementPart<Wall> {
         face.show(shown.drawing().map(drawing -> new FacePainter(drawing, place, shown.ink(), shown.format(),
                 shown.upTo())), shown.selected(), shown.marked());
         setLayoutConstraint(this, face, face.getBounds().getCopy());
-    }
-
-    /** Openings that are dragged stay in the wall, wherever the mouse is over it. */
-    @Override
-    public EditPart getTargetEditPart(Request request) {
-        boolean dragged = RequestConstants.REQ_MOVE.equals(request.getType())
-                || RequestConstants.REQ_ADD.equals(request.getType());
-        return dragged ? this : super.getTargetEditPart(request);
     }
 
     /** The wall can be selected and not be dragged. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-import org.coursewright.diagram.ui.part.ElementPart;
+import org.coursewright.diagram.ui.part.GroundPart;
 import org.coursewright.layout.ui.plan.paint.JunctionPainting;
 import org.coursewright.layout.ui.plan.paint.PaintedFigure;
 import org.coursewright.layout.ui.plan.paint.PlanLayer;
@@ -16,11 +16,10 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.Request;
-import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.tools.MarqueeDragTracker;
 
 /** A storey, seen from above: its walls, over them its openings, and its dimension strings. */
-public final class StoreyPart extends ElementPart<Storey> {
+public final class StoreyPart extends GroundPart<Storey> {
 
     private final Supplier<PlanState> state;
     private final PaintedFigure junctions = new PaintedFigure();
@@ -61,11 +60,6 @@ public final class StoreyPart extends ElementPart<Storey> {
     }
 
     @Override
-    protected void createEditPolicies() {
-        // the storey itself is not edited here
-    }
-
-    @Override
     protected List<Object> parts() {
         List<Object> shown = new ArrayList<>(element().getWalls());
         element().getWalls().forEach(wall -> shown.addAll(wall.getOpenings()));
@@ -86,14 +80,6 @@ public final class StoreyPart extends ElementPart<Storey> {
         ((PlanLayer) getFigure()).show(place, shown.ink(), shown.grid(), shown.underlay());
         junctions.show(Optional.of(new JunctionPainting(shown.shape(), place, shown.ink())));
         setLayoutConstraint(this, junctions, junctions.getBounds().getCopy());
-    }
-
-    /** What is dragged stays in the storey, wherever the mouse is. */
-    @Override
-    public EditPart getTargetEditPart(Request request) {
-        boolean dragged = RequestConstants.REQ_MOVE.equals(request.getType())
-                || RequestConstants.REQ_ADD.equals(request.getType());
-        return dragged ? this : super.getTargetEditPart(request);
     }
 
     /** Dragging over bare paper selects what lies in the frame. */

@@ -1,0 +1,75 @@
+package org.coursewright.core.trial;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.advice.Adjustable;
+import org.coursewright.bond.advice.AdviceRequest;
+import org.coursewright.bond.advice.BondAdvisor;
+import org.coursewright.bond.advice.Dimension;
+import org.coursewright.bond.advice.DimensionProfile;
+import org.coursewright.bond.advice.KeepClear;
+import org.coursewright.core.bond.BondTranslator;
+import org.coursewright.core.bond.LayoutOutcome;
+import org.coursewright.core.bond.Translation;
+import org.coursewright.measure.Length;
+import org.coursewright.measure.Progress;
+import org.coursewright.model.building.Opening;
+import org.coursewright.model.building.Wall;
+import org.coursewright.model.project.Project;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/**
+ * Which cuts a wall needs for every place that one of its openings could have. The project is read on the editing thread by
+ * {@link #of}; all else may be called from any thread.
+ */
+public final class OpeningAdvice {
+
+    private final BondRequest wall;
+    private final List<KeepClear> keepClear;
+    private final String mark;
+    private final String opening;
+
+    private OpeningAdvice(BondRequest wall, List<KeepClear> keepClear, String mark, String opening) {
+        this.wall = wall;
+        this.keepClear = keepClear;
+        this.mark = mark;
+        this.opening = opening;
+    }
+
+    /**
+     * Reads what there is to ask.
+     *
+     * @param opening of a wall of a project
+     * @param laid how the building is laid at present, for the handing of its corners
+     * @return the advice, empty if the opening has no mark or its wall is not laid
+     */
+    public static Optional<OpeningAdvice> of(Opening opening, LayoutOutcome laid) {
+        String mark = ((Wall) opening.eContainer()).getMark();
+        Translation read = BondTranslator.translate((Project) EcoreUtil.getRootContainer(opening));
+        BondRequest wall = new WallAlone(mark, laid.result().throughOnOdd()).in(read.request());
+        if (wall.walls().isEmpty() || opening.getMark() == null) {
+            return Optional.empty();
+        }
+        List<KeepClear> kept = read.abutments().stream().filter(each -> each.wall().equals(mark))
+                .map(each -> new KeepClear(each.wall(), each.from(), each.to())).toList();
+        return Optional.of(new OpeningAdvice(wall, kept, mark, opening.getMark()));
+    }
+
+    /**
+     * Looks at every place of the opening near the planned one.
+     *
+     * @param reach how far either way, zero or more
+     * @param step between places, greater than zero
+     * @param progress may cancel it
+     * @return cuts by place
+     * @throws java.util.concurrent.CancellationException if cancelled
+     */
+    public DimensionProfile profile(Length reach, Length step, Progress progress) {
+        Adjustable offset = Adjustable.within(mark, Optional.of(opening), Dimension.OFFSET, reach);
+        return BondAdvisor.standard().advise(
+                new AdviceRequest(wall, List.of(offset), keepClear, step, Optional.empty()), progress).profiles()
+                .get(0);
+    }
+}

@@ -1,0 +1,144 @@
+package org.coursewright.layout.ui.editor;
+
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+import org.coursewright.diagram.ui.scale.LengthStep;
+import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.layout.ui.part.FaceDragging;
+import org.coursewright.layout.ui.part.FaceTrial;
+import org.coursewright.layout.ui.part.OpeningPlace;
+import org.coursewright.layout.ui.trial.DragTrial;
+import org.coursewright.layout.ui.trial.PlaceAdvice;
+import org.coursewright.layout.ui.trial.PlaceCuts;
+import org.coursewright.layout.ui.trial.Tried;
+import org.coursewright.measure.Length;
+import org.coursewright.model.building.Opening;
+import org.coursewright.model.building.Wall;
+
+/** What is tried out while an opening is dragged, and what places of the selected opening would need. */
+final class FaceTrials implements FaceDragging {
+
+    private final Wall wall;
+    private final WallLaying laying;
+    private final Surroundings around;
+    private Optional<DragTrial> drag = Optional.empty();
+    private Optional<OpeningPlace> draggedTo = Optional.empty();
+    private Optional<FaceTrial> tried = Optional.empty();
+    private Optional<Opening> advised = Optional.empty();
+    private Optional<PlaceAdvice> advice = Optional.empty();
+    private Optional<PlaceCuts> cuts = Optional.empty();
+
+    /**
+     * What the trials need of the editor.
+     *
+     * @param display runs what is told in the user interface thread
+     * @param step between places
+     * @param changed run each time there is something new to be shown
+     * @param moved run each time an opening is dragged further
+     */
+    record Surroundings(Executor display, LengthStep step, Runnable changed, Runnable moved) {
+    }
+
+    FaceTrials(Wall wall, WallLaying laying, Surroundings around) {
+        this.wall = wall;
+        this.laying = laying;
+        this.around = around;
+    }
+
+    /** How the wall would be laid, while an opening is dragged and until the wall is laid so. */
+    Optional<FaceTrial> tried() {
+        return tried;
+    }
+
+    /** The opening whose places are looked at. */
+    Optional<Opening> advised() {
+        return advised;
+    }
+
+    /** Where that opening is, or is dragged to. */
+    Optional<OpeningPlace> place() {
+        return draggedTo.or(() -> tried.map(FaceTrial::place)).or(() -> advised.map(OpeningPlace::of));
+    }
+
+    /** What the places need, as far as it is known. */
+    Optional<PlaceCuts> cuts() {
+        return cuts;
+    }
+
+    /** Looks at the places of another opening, or of none. */
+    void advise(Optional<Opening> opening) {
+        if (!opening.equals(advised)) {
+            advised = opening;
+            cuts = Optional.empty();
+            lookAgain();
+            around.changed().run();
+        }
+    }
+
+    /** The wall has been laid anew; what was tried is of the past. */
+    void laid() {
+        if (drag.isEmpty()) {
+            tried = Optional.empty();
+            lookAgain();
+        }
+    }
+
+    private void lookAgain() {
+        advice.ifPresent(PlaceAdvice::end);
+        advice = laying.isStale()
+                ? Optional.empty()
+                : advised.filter(each -> each.eContainer() == wall).flatMap(opening -> laying.outcome().flatMap(
+                        laid -> PlaceAdvice.of(opening, laid, around.display(), this::found)));
+        advice.ifPresent(each -> each.ask(around.step().step().times(PlaceCuts.REACH), around.step().step()));
+    }
+
+    private void found(PlaceCuts found) {
+        cuts = Optional.of(found);
+        around.changed().run();
+    }
+
+    @Override
+    public OpeningPlace attracted(Opening opening, OpeningPlace place) {
+        Length near = around.step().step().times(PlaceCuts.ATTRACTION);
+        return cuts.filter(each -> advised.filter(opening::equals).isPresent())
+                .flatMap(each -> each.attracting(place.offset(), near))
+                .map(offset -> new OpeningPlace(offset, place.width())).orElse(place);
+    }
+
+    @Override
+    public void dragged(Opening opening, OpeningPlace place) {
+        if (drag.isEmpty()) {
+            advise(Optional.of(opening));
+            drag = laying.outcome().map(laid -> new DragTrial(opening, laid, around.display(), this::tried));
+        }
+        draggedTo = Optional.of(place);
+        drag.ifPresent(each -> each.ask(place));
+        around.moved().run();
+    }
+
+    private void tried(Tried answer) {
+        tried = Optional.of(new FaceTrial(answer.place(), FaceDrawing.of(wall, answer.outcome())));
+        around.changed().run();
+    }
+
+    /** If an edit follows, what was tried stays to be seen until the wall is laid anew. */
+    @Override
+    public void ended() {
+        drag.ifPresent(DragTrial::end);
+        drag = Optional.empty();
+        draggedTo = Optional.empty();
+        around.display().execute(() -> {
+            if (!laying.isStale()) {
+                tried = Optional.empty();
+                around.changed().run();
+            }
+        });
+    }
+
+    /** Ends all work. */
+    void end() {
+        drag.ifPresent(DragTrial::end);
+        advice.ifPresent(PlaceAdvice::end);
+    }
+}

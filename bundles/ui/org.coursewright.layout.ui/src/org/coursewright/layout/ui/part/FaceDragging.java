@@ -1,0 +1,27 @@
+package org.coursewright.layout.ui.part;
+
+import org.coursewright.model.building.Opening;
+
+/** What an editor does while an opening is dragged. */
+public interface FaceDragging {
+
+    /**
+     * Where an opening wants to go.
+     *
+     * @param opening that is dragged
+     * @param place where the mouse takes it
+     * @return the same, or a place near by that needs few cuts
+     */
+    OpeningPlace attracted(Opening opening, OpeningPlace place);
+
+    /**
+     * An opening is shown at another place; nothing is edited yet.
+     *
+     * @param opening that is dragged
+     * @param place where it would be
+     */
+    void dragged(Opening opening, OpeningPlace place);
+
+    /** The opening was let go, or the drag given up. */
+    void ended();
+}

@@ -1,0 +1,22 @@
+package org.coursewright.layout.ui.strip;
+
+import org.eclipse.osgi.util.NLS;
+
+/** What the strip under a wall says. */
+final class StripText extends NLS {
+
+    public static String atLeastThere;
+    public static String goesOn;
+    public static String laidThere;
+    public static String legend;
+    public static String looking;
+    public static String selectOpening;
+    public static String title;
+
+    static {
+        NLS.initializeMessages(StripText.class.getPackageName() + ".messages", StripText.class);
+    }
+
+    private StripText() {
+    }
+}

@@ -1,0 +1,73 @@
+package org.coursewright.layout.ui.trial;
+
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReference;
+
+import org.coursewright.measure.Progress;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+
+/**
+ * Works in the background on the newest request only: those that were overtaken before they were begun are left out.
+ *
+ * @param <T> type of the requests
+ */
+final class NewestJob<T> extends Job {
+
+    private final Work<T> work;
+    private final AtomicReference<T> wanted = new AtomicReference<>();
+    private volatile boolean ended;
+
+    /**
+     * What is done for a request.
+     *
+     * @param <T> type of the requests
+     */
+    @FunctionalInterface
+    interface Work<T> {
+
+        /**
+         * @param request the newest
+         * @param ending cancelled once nothing is wanted any more
+         * @param overtaken cancelled once there is a newer request too
+         */
+        void on(T request, Progress ending, Progress overtaken);
+    }
+
+    NewestJob(String name, Work<T> work) {
+        super(name);
+        this.work = work;
+        setSystem(true);
+        setPriority(INTERACTIVE);
+    }
+
+    void ask(T request) {
+        askAfter(request, 0);
+    }
+
+    void askAfter(T request, long millis) {
+        wanted.set(request);
+        schedule(millis);
+    }
+
+    /** Nothing is wanted any more. */
+    void end() {
+        ended = true;
+        cancel();
+    }
+
+    @Override
+    protected IStatus run(IProgressMonitor monitor) {
+        Optional<T> request = Optional.ofNullable(wanted.getAndSet(null));
+        try {
+            request.filter(each -> !ended).ifPresent(each -> work.on(each, new Until(() -> ended),
+                    new Until(() -> ended || wanted.get() != null)));
+        } catch (CancellationException e) {
+            return new Status(IStatus.CANCEL, NewestJob.class, e.getMessage());
+        }
+        return Status.OK_STATUS;
+    }
+}

@@ -1,0 +1,129 @@
+package org.coursewright.layout.ui.trial;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+
+import org.coursewright.bond.WallLayout;
+import org.coursewright.bond.advice.ProfilePoint;
+import org.coursewright.bond.advice.ProfilePoint.Basis;
+import org.coursewright.core.bond.LayoutOutcome;
+import org.coursewright.core.trial.OpeningAdvice;
+import org.coursewright.core.trial.OpeningTrial;
+import org.coursewright.layout.ui.part.OpeningPlace;
+import org.coursewright.measure.Length;
+import org.coursewright.measure.Progress;
+import org.coursewright.model.building.Opening;
+import org.coursewright.model.building.Wall;
+
+/**
+ * Finds in the background which cuts a wall needs by the place of one of its openings: first what the nearest places need,
+ * laid one after the other; then what every place needs at least; then, from the most promising on, what those need.
+ */
+public final class PlaceAdvice {
+
+    private static final int NEAREST = 8;
+    private static final int MOST_LAID = 40;
+    private static final long PAUSE_MILLIS = 250;
+    private static final Comparator<ProfilePoint> PROMISING = Comparator.comparingInt(ProfilePoint::unfillable)
+            .thenComparingInt(ProfilePoint::lapViolations).thenComparingInt(ProfilePoint::cutPieces)
+            .thenComparing(point -> point.change().abs());
+
+    private final String wall;
+    private final OpeningPlace planned;
+    private final OpeningAdvice advice;
+    private final OpeningTrial trial;
+    private final Executor display;
+    private final Consumer<PlaceCuts> tell;
+    private final NewestJob<Range> job = new NewestJob<>(TrialText.adviceJob, this::look);
+    private boolean ended;
+
+    /** Which places are looked at. */
+    private record Range(Length reach, Length step) {
+    }
+
+    private PlaceAdvice(Opening opening, OpeningAdvice advice, LayoutOutcome laid, Executor display,
+            Consumer<PlaceCuts> tell) {
+        this.wall = ((Wall) opening.eContainer()).getMark();
+        this.planned = OpeningPlace.of(opening);
+        this.advice = advice;
+        this.trial = new OpeningTrial(opening, laid);
+        this.display = display;
+        this.tell = tell;
+    }
+
+    /**
+     * Reads the project; to be called in the user interface thread.
+     *
+     * @param opening of a wall
+     * @param laid how the building is laid at present
+     * @param display runs what is told in the user interface thread
+     * @param tell told there as soon as something is found, and again each time there is more
+     * @return what can be asked, empty if the opening has no mark or its wall is not laid
+     */
+    public static Optional<PlaceAdvice> of(Opening opening, LayoutOutcome laid, Executor display,
+            Consumer<PlaceCuts> tell) {
+        return OpeningAdvice.of(opening, laid).map(advice -> new PlaceAdvice(opening, advice, laid, display, tell));
+    }
+
+    /**
+     * Begins to look, soon.
+     *
+     * @param reach how far from the planned place either way
+     * @param step between places
+     */
+    public void ask(Length reach, Length step) {
+        job.askAfter(new Range(reach, step), PAUSE_MILLIS);
+    }
+
+    /** Ends the work; what is already on its way is ignored. */
+    public void end() {
+        ended = true;
+        job.end();
+    }
+
+    private void look(Range range, Progress ending, Progress overtaken) {
+        SortedMap<Length, ProfilePoint> points = new TreeMap<>();
+        lay(Length.ZERO, points, overtaken);
+        for (long steps = 1; steps <= NEAREST; steps++) {
+            lay(range.step().times(steps), points, overtaken);
+            lay(range.step().times(-steps), points, overtaken);
+        }
+        for (ProfilePoint point : advice.profile(range.reach(), range.step(), ending).points()) {
+            points.merge(point.change(), point, PlaceAdvice::better);
+        }
+        points.values().stream().filter(point -> point.basis() == Basis.BOUND).sorted(PROMISING).limit(MOST_LAID)
+                .toList().forEach(point -> lay(point.change(), points, overtaken));
+        tell(points, false);
+    }
+
+    /** What the advice has laid is at least as good as what was laid in a hurry. */
+    private static ProfilePoint better(ProfilePoint hurried, ProfilePoint advised) {
+        return advised.basis() == Basis.LAID ? advised : hurried;
+    }
+
+    private void lay(Length change, SortedMap<Length, ProfilePoint> points, Progress overtaken) {
+        LayoutOutcome outcome = trial.first(planned.offset().plus(change), planned.width(), overtaken);
+        outcome.result().walls().stream().filter(layout -> layout.mark().equals(wall)).findFirst()
+                .ifPresent(layout -> points.put(change, laid(change, layout)));
+        tell(points, true);
+    }
+
+    private static ProfilePoint laid(Length change, WallLayout layout) {
+        return new ProfilePoint(change, layout.unfillable().size(), layout.lapViolations(), layout.cutPieces(),
+                Basis.LAID);
+    }
+
+    private void tell(SortedMap<Length, ProfilePoint> points, boolean goesOn) {
+        PlaceCuts found = new PlaceCuts(planned.offset(), List.copyOf(points.values()), goesOn);
+        display.execute(() -> {
+            if (!ended) {
+                tell.accept(found);
+            }
+        });
+    }
+}
