@@ -94,6 +94,15 @@ class RememberingSolverTest {
     }
 
     @Test
+    void firstAnswerNeedsNoEarlierOne() {
+        BondRequest room = edits().get(0);
+        BondResult first = BondSolver.remembering().first(room, Progress.NONE);
+
+        assertThat(first.effort()).isEqualTo(Effort.QUICK);
+        assertThat(first.throughOnOdd()).hasSameSizeAs(room.meetings());
+    }
+
+    @Test
     void firstAnswerKeepsPins() {
         BondRequest room = edits().get(0);
         BondSolver remembering = BondSolver.remembering();
