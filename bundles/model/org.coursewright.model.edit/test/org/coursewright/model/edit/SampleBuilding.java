@@ -4,6 +4,7 @@ import org.coursewright.measure.Length;
 import org.coursewright.measure.Money;
 import org.coursewright.model.building.BondBeam;
 import org.coursewright.model.building.BuildingFactory;
+import org.coursewright.model.building.GaugePin;
 import org.coursewright.model.building.Junction;
 import org.coursewright.model.building.JunctionEnd;
 import org.coursewright.model.building.Opening;
@@ -36,6 +37,7 @@ public final class SampleBuilding {
     public final Opening door = opening("D1", OpeningKind.DOOR);
     public final Junction corner = BuildingFactory.eINSTANCE.createJunction();
 
+    public final GaugePin pin = BuildingFactory.eINSTANCE.createGaugePin();
     public final Rate rate = rate("cement");
     public final Scenario scenario = scenario("made");
 
@@ -98,6 +100,8 @@ public final class SampleBuilding {
         activity.getWalls().add(wall);
         project.setProgramme(ProgrammeFactory.eINSTANCE.createProgramme());
         project.getProgramme().getActivities().add(activity);
+        pin.setJoint(Length.ofInches(1));
+        ruledWall.getPins().add(pin);
         Proposal proposal = ProposalFactory.eINSTANCE.createProposal();
         proposal.setMark("P1");
         proposal.setWall(wall);

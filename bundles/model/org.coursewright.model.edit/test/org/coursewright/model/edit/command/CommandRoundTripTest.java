@@ -25,7 +25,6 @@ import org.coursewright.model.building.BuildingPackage;
 import org.coursewright.model.building.GaugePin;
 import org.coursewright.model.building.Junction;
 import org.coursewright.model.building.OpeningKind;
-import org.coursewright.model.building.Pin;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.TeeTie;
 import org.coursewright.model.building.TopPoint;
@@ -85,10 +84,10 @@ class CommandRoundTripTest {
                 s -> new ChooseHandingCommand(s.project.getBuilding(), newJunction(s),
                         Optional.of(s.storey.getWalls().get(2))),
                 s -> new PinCommand(s.wall, pin(INCH), List.of()),
-                s -> new PinCommand(s.wall, pin(INCH.times(2)), pinned(s)),
-                s -> new UnpinCommand(s.wall, pinned(s)),
+                s -> new PinCommand(s.ruledWall, pin(INCH.times(2)), List.of(s.pin)),
+                s -> new UnpinCommand(s.ruledWall, List.of(s.pin)),
                 s -> new OfferProposalsCommand(s.project, List.of(proposal(s))),
-                s -> new AnswerProposalsCommand(List.of(offered(s)), ProposalState.REFUSED),
+                s -> new AnswerProposalsCommand(s.project.getProposals(), ProposalState.REFUSED),
                 s -> new AddRateCommand(s.project, SampleBuilding.rate("sand")),
                 s -> new RemoveRateCommand(s.rate),
                 s -> new ReplaceRatesCommand(s.project, List.of(SampleBuilding.rate("lime"))),
@@ -103,12 +102,6 @@ class CommandRoundTripTest {
         pin.setAt(INCH);
         pin.setJoint(joint);
         return pin;
-    }
-
-    private static List<Pin> pinned(SampleBuilding sample) {
-        GaugePin pin = pin(INCH);
-        sample.wall.getPins().add(pin);
-        return List.of(pin);
     }
 
     private static Proposal proposal(SampleBuilding sample) {
