@@ -5,6 +5,7 @@ import java.util.function.IntConsumer;
 
 import org.coursewright.bond.Effort;
 import org.coursewright.core.bond.UnitCount;
+import org.coursewright.layout.ui.accessible.AccessibleName;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;

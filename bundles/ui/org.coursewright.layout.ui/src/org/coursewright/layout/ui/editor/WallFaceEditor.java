@@ -7,6 +7,7 @@ import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.diagram.ui.editor.DiagramEditor;
 import org.coursewright.diagram.ui.history.EditCommand;
 import org.coursewright.diagram.ui.scale.LengthStep;
+import org.coursewright.layout.ui.accessible.AccessibleName;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PieceWalk;

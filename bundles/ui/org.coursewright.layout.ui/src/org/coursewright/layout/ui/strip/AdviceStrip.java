@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
+import org.coursewright.layout.ui.accessible.AccessibleName;
 import org.coursewright.layout.ui.trial.PlaceCuts;
 import org.coursewright.measure.Length;
 import org.eclipse.draw2d.Graphics;
@@ -13,8 +14,6 @@ import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
@@ -45,12 +44,7 @@ public final class AdviceStrip extends Canvas {
         });
         addListener(SWT.MouseMove, event -> hint(pointAt(event.x).map(this::words).orElse(null)));
         addListener(SWT.MouseUp, event -> pointAt(event.x).ifPresent(this::bring));
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = content.map(AdviceStrip::title).orElse("");
-            }
-        });
+        AccessibleName.give(this, () -> content.map(AdviceStrip::title).orElse(""));
     }
 
     /** @param shown from now on */

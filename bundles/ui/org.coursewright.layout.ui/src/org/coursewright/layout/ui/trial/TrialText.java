@@ -7,6 +7,7 @@ final class TrialText extends NLS {
 
     public static String adviceJob;
     public static String dragJob;
+    public static String effectJob;
 
     static {
         NLS.initializeMessages(TrialText.class.getPackageName() + ".messages", TrialText.class);

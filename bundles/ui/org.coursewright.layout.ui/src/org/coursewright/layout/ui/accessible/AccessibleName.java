@@ -1,4 +1,4 @@
-package org.coursewright.layout.ui.editor;
+package org.coursewright.layout.ui.accessible;
 
 import java.util.function.Supplier;
 
@@ -7,16 +7,24 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Control;
 
 /** Names controls for those who hear the screen. */
-final class AccessibleName {
+public final class AccessibleName {
 
     private AccessibleName() {
     }
 
-    static void give(Control control, String name) {
+    /**
+     * @param control to be named
+     * @param name of it
+     */
+    public static void give(Control control, String name) {
         give(control, () -> name);
     }
 
-    static void give(Control control, Supplier<String> name) {
+    /**
+     * @param control to be named
+     * @param name of it, asked for each time
+     */
+    public static void give(Control control, Supplier<String> name) {
         control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {

@@ -1,0 +1,2 @@
+/** What those hear who do not see the screen. */
+package org.coursewright.layout.ui.accessible;
