@@ -36,6 +36,8 @@ final class Layering {
             bundle("help", PLATFORM).of(),
             bundle("diagram.ui", PLATFORM).of("measure", "model", "model.edit", "core", "workbench"),
             bundle("layout.ui", PLATFORM).of("measure", "bond", "model", "model.edit", "core", "workbench",
+                    "diagram.ui"),
+            bundle("estimate.ui", PLATFORM).of("measure", "model", "model.edit", "core", "exchange", "workbench",
                     "diagram.ui"));
 
     /** What one bundle may use: own bundles by full name, other packages as ArchUnit patterns. */

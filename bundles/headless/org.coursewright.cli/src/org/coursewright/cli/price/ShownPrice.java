@@ -3,11 +3,11 @@ package org.coursewright.cli.price;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.coursewright.cli.Amount;
 import org.coursewright.cli.BadInputException;
 import org.coursewright.core.cost.CostSums;
 import org.coursewright.core.cost.PriceLine;
 import org.coursewright.core.cost.PriceOutcome;
+import org.coursewright.core.display.Amount;
 import org.coursewright.core.takeoff.TakeoffLine;
 import org.coursewright.measure.LengthFormat;
 

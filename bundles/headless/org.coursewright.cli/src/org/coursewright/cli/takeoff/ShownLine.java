@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-import org.coursewright.cli.Amount;
 import org.coursewright.cli.BadInputException;
+import org.coursewright.core.display.Amount;
 import org.coursewright.core.takeoff.CourseMortar;
+import org.coursewright.core.takeoff.LineTitle;
 import org.coursewright.core.takeoff.TakeoffLine;
 import org.coursewright.core.takeoff.TakeoffOutcome;
 

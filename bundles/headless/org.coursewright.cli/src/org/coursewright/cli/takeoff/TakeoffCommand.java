@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-import org.coursewright.cli.Amount;
 import org.coursewright.cli.BadInputException;
 import org.coursewright.cli.Command;
 import org.coursewright.cli.Console;
@@ -18,6 +17,7 @@ import org.coursewright.core.check.ProjectResults;
 import org.coursewright.core.cost.PriceResults;
 import org.coursewright.core.cost.ResourceLine;
 import org.coursewright.core.derive.DerivationGraph;
+import org.coursewright.core.display.Amount;
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.core.finding.Finding;
 import org.coursewright.core.finding.Severity;

@@ -3,10 +3,11 @@ package org.coursewright.cli.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.coursewright.cli.Amount;
 import org.coursewright.cli.FindingText;
 import org.coursewright.cli.TextTable;
 import org.coursewright.core.cost.ResourceLine;
+import org.coursewright.core.display.Amount;
+import org.coursewright.core.takeoff.LineTitle;
 import org.coursewright.core.takeoff.TakeoffLine;
 import org.coursewright.core.takeoff.TakeoffOutcome;
 import org.coursewright.core.takeoff.UnitsTaken;

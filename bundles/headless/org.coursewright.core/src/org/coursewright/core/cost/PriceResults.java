@@ -22,6 +22,12 @@ public final class PriceResults {
             (inputs, progress) -> ResourceTakeoff.of(inputs.of(
                     TakeoffResults.MEASUREMENT), inputs.of(BRIEF)));
 
+    /** Everything that the building takes, in one table. */
+    public static final Derived<QuantityTable> QUANTITIES = Derived.of("table of quantities", QuantityTable.class, List
+            .of(TakeoffResults.TAKEOFF, RESOURCES),
+            (inputs, progress) -> QuantityTable.of(inputs.of(
+                    TakeoffResults.TAKEOFF), inputs.of(RESOURCES)));
+
     /** What the building costs as planned, without its range: fast enough to follow every edit. */
     public static final Derived<PriceOutcome> PRICE = Derived.of("price", PriceOutcome.class, List.of(BRIEF,
             TakeoffResults.MEASUREMENT, RESOURCES),
@@ -43,6 +49,13 @@ public final class PriceResults {
             BRIEF, TakeoffResults.MEASUREMENT),
             (inputs, progress) -> MakeOrCutReport.of(inputs.of(
                     TakeoffResults.MEASUREMENT), inputs.of(BRIEF), progress));
+
+    private static final ModelRead<MixSheets> MIXES_READ = new ModelRead<>("mixes as read", MixSheets.class,
+            MixSheets::of);
+
+    /** The mixes of the project, worked out; nothing is laid for them. */
+    public static final Derived<MixSheets> MIXES = Derived.of("mixes", MixSheets.class, MIXES_READ, (mixes,
+            progress) -> mixes);
 
     /** What single pieces cost, without anything being laid. */
     public static final ModelRead<PieceCostBook> PIECE_COSTS = new ModelRead<>("costs of pieces", PieceCostBook.class,

@@ -1,9 +1,9 @@
-package org.coursewright.cli.takeoff;
+package org.coursewright.core.takeoff;
 
 import java.util.Map;
 
 /** What a line is called, by its formula. */
-final class LineTitle {
+public final class LineTitle {
 
     private static final Map<String, String> TITLES = Map.ofEntries(
             Map.entry("units.whole", "laid whole"),
@@ -23,8 +23,11 @@ final class LineTitle {
     private LineTitle() {
     }
 
-    /** @return a title, or the formula's own name */
-    static String of(String formula) {
+    /**
+     * @param formula its stable name
+     * @return a title, or the formula's own name
+     */
+    public static String of(String formula) {
         return TITLES.getOrDefault(formula, formula);
     }
 }

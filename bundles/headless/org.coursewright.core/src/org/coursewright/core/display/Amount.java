@@ -1,4 +1,4 @@
-package org.coursewright.cli;
+package org.coursewright.core.display;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

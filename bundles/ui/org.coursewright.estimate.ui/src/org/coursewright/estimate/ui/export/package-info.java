@@ -1,0 +1,2 @@
+/** Writing what the editors show as CSV, XLSX or PDF, by the headless writers. */
+package org.coursewright.estimate.ui.export;

@@ -1,0 +1,2 @@
+/** Mixes for the people who mix them. */
+package org.coursewright.estimate.ui.mix;

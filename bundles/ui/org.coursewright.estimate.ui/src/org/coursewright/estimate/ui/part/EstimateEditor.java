@@ -1,0 +1,219 @@
+package org.coursewright.estimate.ui.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.coursewright.core.derive.Derived;
+import org.coursewright.core.session.ProjectSession;
+import org.coursewright.diagram.ui.editor.ElementInput;
+import org.coursewright.model.edit.Refusal;
+import org.coursewright.model.edit.command.ProjectCommand;
+import org.coursewright.model.project.Project;
+import org.coursewright.workbench.OpenProjects;
+import org.coursewright.workbench.OpenProjectsListener;
+import org.coursewright.workbench.saving.ProjectSaveable;
+import org.eclipse.core.commands.ParameterizedCommand;
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.ISaveablesSource;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.Saveable;
+import org.eclipse.ui.commands.ICommandService;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.part.EditorPart;
+
+/**
+ * An editor of one part of a project's estimate. What it shows is worked out in the background and follows every edit; its
+ * edits, history and unsaved state are the project's.
+ */
+public abstract class EstimateEditor extends EditorPart implements ISaveablesSource, OpenProjectsListener {
+
+    private static final String EXPORT = "org.coursewright.estimate.ui.export";
+
+    private final EstimatePart part;
+    private final List<ShownResult<?>> results = new ArrayList<>();
+    private final ElementSelection selection = new ElementSelection();
+    /** Of the project; whoever opened that closes it. */
+    private ProjectSession session;
+    private OpenProjects projects;
+    private ProjectSaveable saveable;
+    private StateLine line;
+
+    /** @param part that is shown */
+    protected EstimateEditor(EstimatePart part) {
+        this.part = part;
+    }
+
+    @Override
+    public void init(IEditorSite site, IEditorInput opened) throws PartInitException {
+        if (!(opened instanceof ElementInput element && element.element() instanceof Project)) {
+            throw new PartInitException(EstimateText.notAProject);
+        }
+        session = element.session();
+        setSite(site);
+        setInput(opened);
+        saveable = new ProjectSaveable(session);
+        projects = site.getService(OpenProjects.class);
+        projects.addListener(this);
+        namePart();
+    }
+
+    private void namePart() {
+        setPartName(NLS.bind(EstimateText.partName, part.title(), getEditorInput().getName()));
+    }
+
+    /** @return the project that is shown */
+    protected final Project project() {
+        return session.project();
+    }
+
+    /**
+     * Makes an edit, which can be undone.
+     *
+     * @param command that makes it
+     * @return why not, in which case nothing has changed
+     */
+    protected final Optional<String> execute(ProjectCommand command) {
+        Optional<String> refusal = command.refusal().map(Refusal::reason);
+        if (refusal.isEmpty()) {
+            session.execute(command);
+        }
+        return refusal;
+    }
+
+    /**
+     * Shows a result from now on, until the editor is closed.
+     *
+     * @param wanted result
+     * @param shown told each new one, in the user interface thread
+     * @param <T> its type
+     * @return the result
+     */
+    protected final <T> ShownResult<T> show(Derived<T> wanted, Consumer<T> shown) {
+        ShownResult<T> result = new ShownResult<>(session.derived(), wanted, line.getDisplay()::asyncExec,
+                shown, this::refreshState);
+        results.add(result);
+        return result;
+    }
+
+    @Override
+    public final void createPartControl(Composite parent) {
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        line = new StateLine(parent);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        if (part != EstimatePart.MIXES) {
+            line.addExport(this::export);
+        }
+        Composite body = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
+        getSite().setSelectionProvider(selection);
+        createBody(body);
+        refreshState();
+    }
+
+    /**
+     * Makes everything below the line that says what it comes to.
+     *
+     * @param body without layout
+     */
+    protected abstract void createBody(Composite body);
+
+    /** @return what it comes to, in a line */
+    protected abstract String headline();
+
+    /** @param element of the project, to be pointed out if this part shows it */
+    protected abstract void reveal(EObject element);
+
+    /** @param element that other views are to take for the selected one, or none */
+    protected final void select(Optional<? extends EObject> element) {
+        selection.setSelection(element.<ISelection>map(StructuredSelection::new).orElse(StructuredSelection.EMPTY));
+    }
+
+    private void refreshState() {
+        if (line != null && !line.isDisposed()) {
+            String failure = results.stream().flatMap(result -> result.failure().stream()).findFirst().orElse("");
+            boolean working = failure.isEmpty() && results.stream().anyMatch(ShownResult::isStale);
+            line.show(failure.isEmpty() ? headline() : failure, working ? EstimateText.working : "");
+        }
+    }
+
+    private void export() {
+        try {
+            ParameterizedCommand command = ParameterizedCommand.generateCommand(getSite().getService(
+                    ICommandService.class).getCommand(EXPORT), Map.of(EXPORT + ".part", part.key()));
+            projects.activate(session);
+            getSite().getService(IHandlerService.class).executeCommand(command, null);
+        } catch (CommandException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    @Override
+    public void projectChanged(Change change, ProjectSession changed) {
+        if (changed == session && change == Change.CLOSED) {
+            getSite().getPage().closeEditor(this, false);
+        } else if (changed == session && change == Change.EDITED) {
+            namePart();
+            firePropertyChange(PROP_DIRTY);
+            refreshState();
+        }
+    }
+
+    /** To be called by the part that takes the focus. */
+    @Override
+    public void setFocus() {
+        projects.activate(session);
+    }
+
+    @Override
+    public boolean isDirty() {
+        return session.isDirty();
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return false;
+    }
+
+    @Override
+    public Saveable[] getSaveables() {
+        return new Saveable[]{saveable};
+    }
+
+    @Override
+    public Saveable[] getActiveSaveables() {
+        return getSaveables();
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        throw new UnsupportedOperationException("saved as the project it belongs to");
+    }
+
+    @Override
+    public void doSaveAs() {
+        throw new UnsupportedOperationException("not allowed");
+    }
+
+    @Override
+    public void dispose() {
+        results.forEach(ShownResult::end);
+        if (projects != null) {
+            projects.removeListener(this);
+        }
+        super.dispose();
+    }
+}

@@ -1,0 +1,2 @@
+/** What it costs: lines, build-up, range. */
+package org.coursewright.estimate.ui.price;

@@ -1,0 +1,2 @@
+/** Scenarios side by side. */
+package org.coursewright.estimate.ui.scenario;
