@@ -11,7 +11,7 @@ import org.coursewright.measure.Length;
  * @param adjustable the dimension
  * @param planned its value in the plan
  * @param points by ascending change; values that are not possible, such as an opening over another, are left out
- * @param best the change with the fewest unfilled runs, short laps and cuts among those laid, the nearest of these
+ * @param best the change with the fewest unfilled runs, short laps and cuts among those laid or fitted, the nearest of these
  */
 public record DimensionProfile(Adjustable adjustable, Length planned, List<ProfilePoint> points, Length best) {
 

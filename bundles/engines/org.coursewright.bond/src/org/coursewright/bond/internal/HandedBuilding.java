@@ -61,11 +61,9 @@ public final class HandedBuilding {
         return layings.runs().of(wall, handed.handing());
     }
 
-    /** @return a better bound, found less quickly */
-    public LayingCost tightBound(WallFace wall, Progress progress) {
-        LayingCost bound = bound(wall);
-        return new LayingCost(bound.unfillable(), bound.violations(),
-                layings.leastCuts(wall, handed.handing(), progress));
+    /** @return how a wall so laid can be fitted to changes of its dimensions, handed as in this building */
+    public RefitWall refit(WallFace wall, WallLayout layout) {
+        return RefitWall.of(wall, layout, handed.handing());
     }
 
     /** @return the wall laid, handed as in this building */

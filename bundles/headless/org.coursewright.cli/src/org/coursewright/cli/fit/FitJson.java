@@ -101,6 +101,7 @@ final class FitJson {
         json.member("cuts", point.cutPieces());
         json.member("lapViolations", point.lapViolations());
         json.member("unfillable", point.unfillable());
+        json.member("leastCuts", point.leastCuts());
         json.member("basis", point.basis().name().toLowerCase(Locale.ROOT));
     }
 }

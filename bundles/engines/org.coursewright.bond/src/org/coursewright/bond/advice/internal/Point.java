@@ -8,29 +8,39 @@ import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.internal.HandedBuilding;
 import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.RefitWall;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 
-/** A wall with one dimension changed: first bounded, then perhaps laid. */
+/** A wall with one dimension changed: bounded, then perhaps fitted, then perhaps laid. */
 final class Point {
 
     /** The cheapest first, of these the nearest, of these the lesser. */
-    static final Comparator<Point> ORDER = Comparator.comparing(Point::cost).thenComparing(point -> point.change.abs())
+    static final Comparator<Point> ORDER = Comparator.comparing(Point::cost).thenComparing(Point::distance)
+            .thenComparing(point -> point.change);
+
+    /** The same by what no layout goes below. */
+    static final Comparator<Point> BY_BOUND = Comparator.comparing(Point::bound).thenComparing(Point::distance)
             .thenComparing(point -> point.change);
 
     private final Length change;
     private final WallFace face;
-    private LayingCost cost;
+    private final LayingCost bound;
+    private Optional<RefitWall> fitted = Optional.empty();
     private Optional<WallLayout> layout = Optional.empty();
 
     Point(Length change, WallFace face, LayingCost bound) {
         this.change = change;
         this.face = face;
-        cost = bound;
+        this.bound = bound;
     }
 
     Length change() {
         return change;
+    }
+
+    Length distance() {
+        return change.abs();
     }
 
     boolean isPlanned() {
@@ -41,32 +51,55 @@ final class Point {
         return face;
     }
 
-    /** What the wall comes to if it is laid, otherwise what it comes to at least. */
+    /** What the wall comes to at least. */
+    LayingCost bound() {
+        return bound;
+    }
+
+    /** What the wall comes to as it is fitted or laid; the bound if it is neither. */
     LayingCost cost() {
-        return cost;
+        return layout.map(LayingCost::of).or(() -> fitted.map(RefitWall::cost)).orElse(bound);
+    }
+
+    /** Whether there is a layout that comes to {@link #cost}. */
+    boolean isKnown() {
+        return fitted.isPresent();
+    }
+
+    Optional<RefitWall> fitted() {
+        return fitted;
     }
 
     Optional<WallLayout> layout() {
         return layout;
     }
 
-    void tighten(HandedBuilding building, Progress progress) {
-        if (layout.isEmpty()) {
-            cost = building.tightBound(face, progress);
+    /** Fits a layout of the wall, another value of the dimension having been laid or fitted so, if that is better. */
+    void fit(RefitWall other, Progress progress) {
+        boolean better = fitted.map(RefitWall::cost).filter(bound::equals).isEmpty();
+        if (layout.isEmpty() && better) {
+            other.fit(face, progress).filter(
+                    found -> fitted.isEmpty() || found.cost().compareTo(fitted.get().cost()) < 0)
+                    .ifPresent(found -> fitted = Optional.of(found));
         }
     }
 
     void lay(HandedBuilding building, Progress progress) {
-        if (layout.isEmpty()) {
-            WallLayout laid = building.lay(face, progress);
-            layout = Optional.of(laid);
-            cost = LayingCost.of(laid);
-        }
+        WallLayout laid = building.lay(face, progress);
+        layout = Optional.of(laid);
+        fitted = Optional.of(building.refit(face, laid));
     }
 
     ProfilePoint shown() {
+        LayingCost cost = cost();
         return new ProfilePoint(change, Math.toIntExact(cost.unfillable()), Math.toIntExact(cost.violations()),
-                Math.toIntExact(cost.cuts()),
-                layout.isPresent() ? ProfilePoint.Basis.LAID : ProfilePoint.Basis.BOUND);
+                Math.toIntExact(cost.cuts()), Math.toIntExact(bound.cuts()), basis());
+    }
+
+    private ProfilePoint.Basis basis() {
+        if (layout.isPresent()) {
+            return ProfilePoint.Basis.LAID;
+        }
+        return isKnown() ? ProfilePoint.Basis.FITTED : ProfilePoint.Basis.BOUND;
     }
 }

@@ -1,33 +1,32 @@
 package org.coursewright.bond.advice.internal;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.internal.HandedBuilding;
 import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.RefitWall;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 
 /**
- * What a wall comes to for every value of one dimension. Every value is bounded by what the runs cost alone, the most
- * promising ones by what they cost together, and of these a few are laid.
+ * What a wall comes to for every value of one dimension: every value is bounded by what the runs cost alone, and the
+ * layouts known of other values are fitted to it.
  */
 final class Profile {
 
     private final HandedBuilding building;
     private final Adjustable adjustable;
-    private final Terms terms;
     private final Length planned;
     private final List<Point> points = new ArrayList<>();
 
     Profile(HandedBuilding building, WallFace wall, Adjustable adjustable, Terms terms) {
         this.building = building;
         this.adjustable = adjustable;
-        this.terms = terms;
         FaceChange change = terms.change(wall, adjustable);
         Length step = terms.step();
         planned = change.planned();
@@ -39,45 +38,62 @@ final class Profile {
         }
     }
 
-    /**
-     * The values for which the wall may come to less than {@code cost}, the most promising first. Where time is short,
-     * only those for which its runs alone need less than as planned.
-     *
-     * @param reach how far the dimension may change
-     * @param most how many values
-     */
-    List<Point> promising(LayingCost cost, Length reach, int most, Progress progress) {
-        LayingCost limit = terms.isHurried()
-                ? points.stream().filter(Point::isPlanned).map(Point::cost).min(Comparator.naturalOrder()).orElse(cost)
-                : cost;
-        List<Point> promising = points.stream()
-                .filter(point -> !point.isPlanned() && !point.change().abs().isGreaterThan(reach))
-                .filter(point -> point.cost().compareTo(limit) < 0).sorted(Point.ORDER).limit(most).toList();
-        promising.forEach(point -> point.tighten(building, progress));
-        return promising.stream().filter(point -> point.cost().compareTo(cost) < 0).sorted(Point.ORDER).toList();
+    /** Fits a layout of this wall to every value. */
+    void fit(RefitWall from, Progress progress) {
+        for (Point point : points) {
+            progress.checkCancelled();
+            point.fit(from, progress);
+        }
     }
 
     /**
-     * Lays the wall for promising values, at most so many, while one may come to less than those laid before.
-     *
-     * @return those laid
+     * The value with the least bound that is not laid yet, if it may come to less than {@code cost} and than all values
+     * for which a layout is known.
      */
-    List<Point> lay(List<Point> promising, int most, Progress progress) {
-        List<Point> laid = new ArrayList<>();
-        for (Point point : promising) {
-            progress.checkCancelled();
-            if (laid.size() < most && laid.stream().allMatch(other -> point.cost().compareTo(other.cost()) < 0)) {
-                point.lay(building, progress);
-                laid.add(point);
+    Optional<Point> promising(LayingCost cost) {
+        return points.stream().filter(point -> point.layout().isEmpty() && !point.isPlanned())
+                .filter(point -> point.bound().compareTo(cost) < 0)
+                .filter(point -> best().map(Point::cost).filter(best -> point.bound().compareTo(best) >= 0).isEmpty())
+                .min(Point.BY_BOUND);
+    }
+
+    /** For how many values the wall has been laid. */
+    int laid() {
+        return (int) points.stream().filter(point -> point.layout().isPresent()).count();
+    }
+
+    /** Lays the wall for one of the values, and fits the layout to the others. */
+    void lay(Point point, Progress progress) {
+        point.lay(building, progress);
+        fit(point.fitted().orElseThrow(), progress);
+    }
+
+    /** The values for which a layout is known that spares something, none that moves further for no less. */
+    List<Point> sparing(LayingCost cost, Length reach) {
+        List<Point> sparing = new ArrayList<>();
+        LayingCost least = cost;
+        for (Point point : known().stream().filter(each -> !each.distance().isGreaterThan(reach))
+                .sorted((one, other) -> one.distance().compareTo(other.distance())).toList()) {
+            if (point.cost().compareTo(least) < 0) {
+                sparing.add(point);
+                least = point.cost();
             }
         }
-        return laid;
+        return sparing;
+    }
+
+    /** The best value for which a layout is known. */
+    Optional<Point> best() {
+        return known().stream().min(Point.ORDER);
+    }
+
+    private List<Point> known() {
+        return points.stream().filter(Point::isKnown).toList();
     }
 
     DimensionProfile shown(Progress progress) {
         points.stream().filter(Point::isPlanned).forEach(point -> point.lay(building, progress));
-        Length best = points.stream().filter(point -> point.layout().isPresent()).min(Point.ORDER).map(Point::change)
-                .orElse(Length.ZERO);
-        return new DimensionProfile(adjustable, planned, points.stream().map(Point::shown).toList(), best);
+        return new DimensionProfile(adjustable, planned, points.stream().map(Point::shown).toList(),
+                best().map(Point::change).orElse(Length.ZERO));
     }
 }

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 import org.coursewright.bond.InvalidBondRequestException;
 import org.coursewright.bond.WallFace;
@@ -30,25 +29,16 @@ public final class StandardBondAdvisor implements BondAdvisor {
         Map<Adjustable, DimensionProfile> profiles = new HashMap<>();
         for (WallFace wall : request.building().walls()) {
             progress.checkCancelled();
-            WallSearch search = new WallSearch(planned, adjustables.getOrDefault(wall.mark(), List.of()), terms);
-            search.search(wall, progress);
+            List<Adjustable> own = adjustables.getOrDefault(wall.mark(), List.of());
+            WallSearch search = new WallSearch(planned, own, terms);
+            search.search(wall, terms.tries(profiles.size(), own.size()), progress);
             options.add(search.options());
             search.profiles().forEach(profile -> profiles.put(profile.adjustable(), profile));
         }
-        List<WallOption> chosen = choose(options, terms);
+        List<WallOption> chosen = new JointChoice(planned, options, terms).choose(progress);
         Promise promise = new Promise(planned, chosen, terms, progress);
         return new Advice(planned.result(), promise.proposals(), promise.changed().request(),
                 promise.changed().result(), request.adjustables().stream().map(profiles::get).toList());
-    }
-
-    private static List<WallOption> choose(List<List<WallOption>> options, Terms terms) {
-        long step = terms.step().units();
-        List<List<BudgetChoice.Offer>> offers = options.stream().map(wall -> wall.stream().map(
-                option -> new BudgetChoice.Offer(Math.toIntExact(option.movement().units() / step), option.cost()))
-                .toList()).toList();
-        long budget = terms.budget().units() / step;
-        int[] chosen = new BudgetChoice(offers, budget).choose();
-        return IntStream.range(0, chosen.length).mapToObj(wall -> options.get(wall).get(chosen[wall])).toList();
     }
 
     private static Map<String, List<Adjustable>> byWall(AdviceRequest request) {

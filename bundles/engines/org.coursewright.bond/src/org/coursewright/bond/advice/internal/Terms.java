@@ -14,23 +14,30 @@ import org.coursewright.measure.Length;
  * @param step changes are whole multiples of it
  * @param budget most that all changes together may come to
  * @param keepClear stretches of walls where no opening may come
- * @param tries values of one dimension for which its wall may be laid: the more dimensions, the fewer
+ * @param dimensions how many dimensions may change in the whole building
  */
-record Terms(Length step, Length budget, List<KeepClear> keepClear, int tries) {
+record Terms(Length step, Length budget, List<KeepClear> keepClear, int dimensions) {
 
-    private static final int TRIES_IN_ALL = 120;
-    private static final int MOST_TRIES = 2;
+    /** Layings of walls for finding good values, all walls together. */
+    private static final int TRIES_IN_ALL = 30;
+    private static final int MOST_TRIES = 4;
 
     private static final Length UNLIMITED = Length.ofUnits(Long.MAX_VALUE);
 
     static Terms of(AdviceRequest request) {
-        int tries = Math.max(1, Math.min(MOST_TRIES, TRIES_IN_ALL / Math.max(1, request.adjustables().size())));
-        return new Terms(request.step(), request.budget().orElse(UNLIMITED), request.keepClear(), tries);
+        return new Terms(request.step(), request.budget().orElse(UNLIMITED), request.keepClear(),
+                request.adjustables().size());
     }
 
-    /** @return whether there are so many dimensions that only one value of each may be tried */
-    boolean isHurried() {
-        return tries == 1;
+    /**
+     * How often a wall may be laid: its share, by the number of its dimensions.
+     *
+     * @param before dimensions of the walls before it
+     * @param own dimensions of the wall
+     */
+    int tries(int before, int own) {
+        int all = Math.max(1, dimensions);
+        return Math.min(MOST_TRIES, TRIES_IN_ALL * (before + own) / all - TRIES_IN_ALL * before / all);
     }
 
     /** @return how that dimension of the wall may change */

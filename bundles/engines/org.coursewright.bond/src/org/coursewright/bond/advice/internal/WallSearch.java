@@ -1,16 +1,20 @@
 package org.coursewright.bond.advice.internal;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.Adjustable;
-import org.coursewright.bond.advice.Change;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.internal.HandedBuilding;
+import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.RefitWall;
 import org.coursewright.measure.Progress;
 
 /**
@@ -19,8 +23,11 @@ import org.coursewright.measure.Progress;
  */
 final class WallSearch {
 
-    /** Values that get a better bound for one that is laid. */
-    private static final int TIGHTENED = 3;
+    /** An option and the layout it is known by, from which others are fitted. */
+    private record Found(WallOption option, RefitWall fitted) {
+
+        static final Comparator<Found> ORDER = Comparator.comparing(Found::option, WallOption.ORDER);
+    }
 
     private final HandedBuilding building;
     private final List<Adjustable> adjustables;
@@ -34,56 +41,70 @@ final class WallSearch {
         this.terms = terms;
     }
 
-    /** Finds options of the wall, the first of them the wall as planned. */
-    void search(WallFace wall, Progress progress) {
-        WallOption planned = new WallOption(List.of(), wall, building.lay(wall, progress));
-        options.add(planned);
-        for (Adjustable adjustable : adjustables) {
-            Profile profile = new Profile(building, wall, adjustable, terms);
-            profile.lay(promising(planned, profile, terms.tries(), progress), terms.tries(), progress)
-                    .forEach(point -> offer(planned, adjustable, point));
-            profiles.add(profile.shown(progress));
-        }
-        WallOption last = planned;
-        for (WallOption best = best(); best != last; best = best()) {
-            last = best;
-            further(best, progress);
+    /**
+     * Finds options of the wall, the first of them the wall as planned.
+     *
+     * @param tries how often the wall may be laid for it
+     */
+    void search(WallFace wall, int tries, Progress progress) {
+        WallLayout layout = building.lay(wall, progress);
+        Found planned = new Found(WallOption.planned(wall, layout), building.refit(wall, layout));
+        options.add(planned.option());
+        Map<Adjustable, Profile> found = new LinkedHashMap<>();
+        adjustables.forEach(adjustable -> found.put(adjustable, profile(planned, adjustable, progress)));
+        lay(found.values(), planned.option().cost(), tries, progress);
+        found.values().forEach(profile -> profiles.add(profile.shown(progress)));
+        List<Found> better = new ArrayList<>();
+        found.forEach((adjustable, profile) -> better.addAll(sparing(planned, adjustable, profile)));
+        for (List<Found> last = better; !last.isEmpty(); last = further(last, progress)) {
+            last.forEach(each -> options.add(each.option()));
         }
     }
 
-    private List<Point> promising(WallOption from, Profile profile, int tries, Progress progress) {
-        return profile.promising(from.cost(), terms.budget().minus(from.movement()), TIGHTENED * tries, progress);
+    /** Lays the wall for the values with the least bounds; of equal ones those of the dimension laid least often first. */
+    private static void lay(Collection<Profile> dimensions, LayingCost cost, int tries, Progress progress) {
+        for (int tried = 0; tried < tries; tried++) {
+            Optional<Profile> next = dimensions.stream().filter(profile -> profile.promising(cost).isPresent())
+                    .min(Comparator.comparing((Profile profile) -> profile.promising(cost).orElseThrow().bound())
+                            .thenComparing(Profile::laid)
+                            .thenComparing(profile -> profile.promising(cost).orElseThrow().distance()));
+            if (next.isEmpty()) {
+                return;
+            }
+            next.get().lay(next.get().promising(cost).orElseThrow(), progress);
+        }
     }
 
-    /** From the best option so far, lays the one change of another dimension that promises most. */
-    private void further(WallOption from, Progress progress) {
-        Map<Point, Adjustable> promising = new LinkedHashMap<>();
+    private Profile profile(Found from, Adjustable adjustable, Progress progress) {
+        Profile profile = new Profile(building, from.option().face(), adjustable, terms);
+        profile.fit(from.fitted(), progress);
+        return profile;
+    }
+
+    private List<Found> sparing(Found from, Adjustable adjustable, Profile profile) {
+        return profile.sparing(from.option().cost(), terms.budget().minus(from.option().movement())).stream()
+                .map(point -> new Found(from.option().and(adjustable, point), point.fitted().orElseThrow())).toList();
+    }
+
+    /** What changes of another dimension make of the best of some options, as far as they make it better. */
+    private List<Found> further(List<Found> last, Progress progress) {
+        Found from = last.stream().min(Found.ORDER).orElseThrow();
+        List<Found> found = new ArrayList<>();
         for (Adjustable adjustable : adjustables) {
-            if (from.changes().stream().noneMatch(change -> change.adjustable().equals(adjustable))) {
-                Profile profile = new Profile(building, from.face(), adjustable, terms);
-                promising(from, profile, 1, progress).stream().findFirst()
-                        .ifPresent(point -> promising.put(point, adjustable));
+            if (!from.option().changes(adjustable)) {
+                found.addAll(sparing(from, adjustable, profile(from, adjustable, progress)));
             }
         }
-        promising.keySet().stream().min(Point.ORDER).ifPresent(point -> {
-            point.lay(building, progress);
-            offer(from, promising.get(point), point);
-        });
+        return found;
     }
 
-    private void offer(WallOption from, Adjustable adjustable, Point point) {
-        if (point.cost().compareTo(from.cost()) < 0) {
-            options.add(from.and(new Change(adjustable, point.change()), point.face(), point.layout().orElseThrow()));
-        }
-    }
-
-    private WallOption best() {
-        return options.stream()
-                .min(Comparator.comparing(WallOption::cost).thenComparing(WallOption::movement)).orElseThrow();
-    }
-
+    /** The options that are worth their movement: none that moves further for no less than another. */
     List<WallOption> options() {
-        return options;
+        List<WallOption> worth = new ArrayList<>();
+        options.stream().sorted(Comparator.comparing(WallOption::movement).thenComparing(WallOption::cost))
+                .filter(option -> worth.stream().allMatch(less -> option.cost().compareTo(less.cost()) < 0))
+                .forEach(worth::add);
+        return worth;
     }
 
     List<DimensionProfile> profiles() {
