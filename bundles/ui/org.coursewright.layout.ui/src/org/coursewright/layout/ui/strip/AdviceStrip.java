@@ -103,7 +103,7 @@ public final class AdviceStrip extends Canvas {
     private String words(ProfilePoint point) {
         StripContent shown = content.orElseThrow();
         Length place = shown.cuts().orElseThrow().planned().plus(point.change());
-        String words = point.basis() == Basis.LAID ? StripText.laidThere : StripText.atLeastThere;
+        String words = point.basis() == Basis.BOUND ? StripText.atLeastThere : StripText.laidThere;
         return NLS.bind(words, new Object[]{shown.format().format(place), point.cutPieces(), point.lapViolations(),
                 point.unfillable()});
     }

@@ -44,7 +44,7 @@ record StripPainter(StripContent content, StripScale scale) {
         int height = point.unfillable() > 0 ? column.height : scale.height(point.cutPieces());
         Rectangle box = new Rectangle(column.x, column.bottom() - height, column.width, height);
         graphics.setForegroundColor(trouble ? ink().basic().warning() : ink().basic().line());
-        if (point.basis() == Basis.LAID) {
+        if (point.basis() != Basis.BOUND) {
             graphics.setBackgroundColor(trouble ? ink().basic().warning() : ink().cut());
             graphics.fillRectangle(box);
         }

@@ -101,9 +101,10 @@ public final class PlaceAdvice {
         tell(points, false);
     }
 
-    /** What the advice has laid is at least as good as what was laid in a hurry. */
+    /** What the advice has laid is what counts; what it has fitted may be better or worse than what was laid in a hurry. */
     private static ProfilePoint better(ProfilePoint hurried, ProfilePoint advised) {
-        return advised.basis() == Basis.LAID ? advised : hurried;
+        boolean fewer = advised.basis() == Basis.FITTED && PROMISING.compare(advised, hurried) < 0;
+        return fewer || advised.basis() == Basis.LAID ? advised : hurried;
     }
 
     private void lay(Length change, SortedMap<Length, ProfilePoint> points, Progress overtaken) {
@@ -114,7 +115,7 @@ public final class PlaceAdvice {
     }
 
     private static ProfilePoint laid(Length change, WallLayout layout) {
-        return new ProfilePoint(change, layout.unfillable().size(), layout.lapViolations(), layout.cutPieces(),
+        return new ProfilePoint(change, layout.unfillable().size(), layout.lapViolations(), layout.cutPieces(), 0,
                 Basis.LAID);
     }
 

@@ -29,14 +29,14 @@ public record PlaceCuts(Length planned, List<ProfilePoint> points, boolean goesO
         points = List.copyOf(points);
     }
 
-    /** @return the points that need as few cuts, short laps and unfilled runs as any, of those that have been laid */
+    /** @return the points that need as few cuts, short laps and unfilled runs as any, of those of which a layout is known */
     public List<ProfilePoint> best() {
         Optional<ProfilePoint> least = laid().stream().min(FEWEST);
         return laid().stream().filter(point -> FEWEST.compare(point, least.orElse(point)) == 0).toList();
     }
 
     private List<ProfilePoint> laid() {
-        return points.stream().filter(point -> point.basis() == Basis.LAID).toList();
+        return points.stream().filter(point -> point.basis() != Basis.BOUND).toList();
     }
 
     /**
