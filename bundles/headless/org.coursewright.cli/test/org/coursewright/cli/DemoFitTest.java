@@ -30,6 +30,8 @@ class DemoFitTest {
         assertThat(run.status()).isZero();
         assertThat(fit.getAsJsonArray("proposals")).isNotEmpty();
         assertThat(weight(after)).isLessThan(weight(before));
+        assertThat(fit.getAsJsonObject("saved").get("minutes").getAsBigDecimal()).isPositive();
+        assertThat(fit.getAsJsonObject("saved").get("cost").getAsBigDecimal()).isPositive();
         assertThat(CommandRun.of("lay", clinic, "--format", "json").json().getAsJsonObject("totals").get("cut")
                 .getAsInt()).isEqualTo(after.get("cuts").getAsInt());
     }

@@ -1,5 +1,6 @@
 package org.coursewright.cli.fit;
 
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -62,7 +63,9 @@ final class FitJson {
         json.member("cuts", saving.cuts());
         json.member("lapViolations", saving.laps());
         json.member("blocks", saving.blocks());
-        saving.minutes().ifPresent(minutes -> json.member("minutes", minutes));
+        json.member("blocksCutUp", saving.units().cutUp());
+        json.member("specials", saving.units().specials());
+        saving.minutes().ifPresent(minutes -> json.member("minutes", minutes.setScale(1, RoundingMode.HALF_UP)));
         saving.cost().ifPresent(cost -> {
             json.member("cost", cost.rounded().amount());
             json.member("currency", cost.currency().getCurrencyCode());
@@ -78,6 +81,8 @@ final class FitJson {
         json.member("cutsAfter", change.after().cutPieces());
         json.member("lapsBefore", change.before().lapViolations());
         json.member("lapsAfter", change.after().lapViolations());
+        json.member("blocksCutUpBefore", proposal.before().cutUp());
+        json.member("blocksCutUpAfter", proposal.after().cutUp());
         json.object("saved", () -> write(proposal.saving()));
         json.array("profile", profiles.get(change.adjustable()).points(),
                 point -> json.object(() -> write(point, profiles.get(change.adjustable()))));

@@ -36,11 +36,12 @@ final class FitOptions {
     private String wallTolerance;
 
     @Option(names = "--minutes-per-cut", paramLabel = "MINUTES", description = {
-            "Labour of one cut, to tell the time that is saved."})
+            "Labour of one cut, instead of what the rates of the project say."})
     private BigDecimal minutesPerCut;
 
     @Option(names = "--cost-per-cut", paramLabel = "AMOUNT", description = {
-            "Cost of one cut without the block, such as \"1.25 USD\"; with --minutes-per-cut."})
+            "Cost of one cut without the block, such as \"1.25 USD\"; with --minutes-per-cut.",
+            "Then only cutting is told, no units and no laying."})
     private String costPerCut;
 
     FitSettings settings(Project project) throws BadInputException {

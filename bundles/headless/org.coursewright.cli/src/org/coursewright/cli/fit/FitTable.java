@@ -1,5 +1,7 @@
 package org.coursewright.cli.fit;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +21,9 @@ import org.coursewright.model.project.Project;
 
 /** Proposals as a builder reads them: one line for each, and what they come to. */
 final class FitTable {
+
+    /** Where neither the options nor the rates of the project tell. */
+    private static final String UNKNOWN = "?";
 
     private final String name;
     private final LengthFormat format;
@@ -55,14 +60,17 @@ final class FitTable {
 
     private TextTable table() {
         TextTable table = new TextTable();
-        table.row("change", "from", "to", "by", "cuts", "laps short", "blocks spared");
+        table.row("change", "from", "to", "by", "cuts", "laps short", "blocks cut up", "blocks spared",
+                "minutes spared", "cost spared");
         for (FitProposal proposal : outcome.proposals()) {
             Proposal change = proposal.change();
             table.row(what(change.adjustable()), format.format(change.from()), format.format(change.to()),
                     (change.to().isLessThan(change.from()) ? "-" : "+") + format.format(change.movement()),
                     change.before().cutPieces() + " -> " + change.after().cutPieces(),
                     change.before().lapViolations() + " -> " + change.after().lapViolations(),
-                    proposal.saving().blocks());
+                    proposal.before().cutUp() + " -> " + proposal.after().cutUp(), proposal.saving().blocks(),
+                    proposal.saving().minutes().map(FitTable::shown).orElse(UNKNOWN),
+                    proposal.saving().cost().map(cost -> cost.rounded().toString()).orElse(UNKNOWN));
         }
         return table;
     }
@@ -84,8 +92,9 @@ final class FitTable {
             lines.add("With all changes, %s together: %d cuts, %d laps short%s.".formatted(
                     format.format(outcome.advice().movement()), after.cutPieces(), after.lapViolations(),
                     proven(after)));
-            lines.add("Spared: %d cuts, %d blocks%s%s.".formatted(saving.cuts(), saving.blocks(),
-                    saving.minutes().map(minutes -> ", %s minutes".formatted(minutes.toPlainString())).orElse(""),
+            lines.add("Spared: %d cuts, %d blocks, %d specials%s%s.".formatted(saving.cuts(), saving.blocks(),
+                    saving.units().specials(),
+                    saving.minutes().map(minutes -> ", %s minutes".formatted(shown(minutes))).orElse(""),
                     saving.cost().map(cost -> ", " + cost.rounded()).orElse("")));
         }
         long dimensions = outcome.advice().profiles().size();
@@ -93,6 +102,10 @@ final class FitTable {
         lines.add("Looked at %d values of %d dimensions; openings and lintels moved want the designer's eye."
                 .formatted(points, dimensions));
         return lines;
+    }
+
+    private static String shown(BigDecimal minutes) {
+        return minutes.setScale(0, RoundingMode.HALF_UP).toPlainString();
     }
 
     private static String proven(BondResult result) {

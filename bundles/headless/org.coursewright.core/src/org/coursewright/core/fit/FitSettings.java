@@ -12,7 +12,7 @@ import org.coursewright.measure.Length;
  * @param budget most that all changes together may come to, each counted as a distance; empty if it does not matter
  * @param wallTolerance how far the end of a wall may move that ends in the open and has no tolerance of its own in the
  *        project, zero or more
- * @param rate what a cut takes, or empty if nobody said
+ * @param rate what a cut takes, or empty to go by the rates of the project
  */
 public record FitSettings(Optional<String> wall, Optional<Length> budget, Length wallTolerance,
         Optional<CutRate> rate) {

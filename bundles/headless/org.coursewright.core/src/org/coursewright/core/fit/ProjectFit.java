@@ -1,20 +1,17 @@
 package org.coursewright.core.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 
-import org.coursewright.bond.BondResult;
-import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.Advice;
 import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.BondAdvisor;
 import org.coursewright.bond.advice.KeepClear;
-import org.coursewright.bond.advice.Proposal;
 import org.coursewright.core.bond.BondTranslator;
 import org.coursewright.core.bond.Translation;
+import org.coursewright.core.cost.PieceCostBook;
 import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
@@ -48,6 +45,8 @@ public final class ProjectFit {
      */
     public FitOutcome advise(Project project, FitSettings settings, Progress progress) {
         Translation translation = BondTranslator.translate(project);
+        Savings savings = new Savings(new UnitCount(translation.request(), progress), new UnitRates(settings.rate(),
+                PieceCostBook.of(project), new ProjectWalls(project)));
         List<Adjustable> adjustables = new Tolerances(project, translation, settings).adjustables();
         Advice advice = advise(project, translation, adjustables, settings, progress);
         FitTrial trial = new FitTrial(project);
@@ -56,7 +55,7 @@ public final class ProjectFit {
             adjustables = adjustables.stream().filter(each -> !left.contains(each.wall())).toList();
             advice = advise(project, translation, adjustables, settings, progress);
         }
-        return outcome(advice, translation, settings, progress);
+        return outcome(advice, savings, translation);
     }
 
     private Advice advise(Project project, Translation translation, List<Adjustable> adjustables, FitSettings settings,
@@ -68,26 +67,8 @@ public final class ProjectFit {
                 new AdviceRequest(translation.request(), adjustables, keepClear, step, settings.budget()), progress);
     }
 
-    private static FitOutcome outcome(Advice advice, Translation translation, FitSettings settings,
-            Progress progress) {
-        BlocksTaken blocks = new BlocksTaken(translation.request());
-        List<FitProposal> proposals = new ArrayList<>();
-        for (Proposal proposal : advice.proposals()) {
-            WallLayout before = proposal.before();
-            WallLayout after = proposal.after();
-            proposals.add(new FitProposal(proposal, Saving.of(before.lapViolations() - after.lapViolations(),
-                    before.cutPieces() - after.cutPieces(),
-                    blocks.by(before, progress) - blocks.by(after, progress), settings.rate())));
-        }
-        BondResult before = advice.before();
-        BondResult after = advice.after();
-        long spared = blocks(before, blocks, progress) - blocks(after, blocks, progress);
-        Saving saving = Saving.of(before.lapViolations() - after.lapViolations(),
-                before.cutPieces() - after.cutPieces(), spared, settings.rate());
-        return new FitOutcome(advice, proposals, saving, translation.findings());
-    }
-
-    private static long blocks(BondResult result, BlocksTaken blocks, Progress progress) {
-        return result.walls().stream().mapToLong(wall -> blocks.by(wall, progress)).sum();
+    private static FitOutcome outcome(Advice advice, Savings savings, Translation translation) {
+        return new FitOutcome(advice, advice.proposals().stream().map(savings::of).toList(),
+                savings.of(advice.before(), advice.after()), translation.findings());
     }
 }

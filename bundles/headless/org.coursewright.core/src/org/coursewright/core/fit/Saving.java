@@ -10,21 +10,27 @@ import org.coursewright.measure.Money;
  * What a change spares; negative where it takes more.
  *
  * @param laps short laps
- * @param cuts cut pieces
- * @param blocks whole units that are laid or cut up
- * @param minutes of cutting, if somebody said what a cut takes
- * @param cost of cutting, blocks not counted, if somebody said what a cut costs
+ * @param units cuts, and the units and pieces that are laid or cut up
+ * @param minutes of people, cutting and laying; of cutting alone if somebody said what a cut takes; empty if neither that
+ *        nor the rates of the project are known
+ * @param cost direct cost of units, laying and cutting; of cutting alone if somebody said what a cut takes; empty if
+ *        neither that nor the rates of the project are known
  */
-public record Saving(int laps, int cuts, long blocks, Optional<BigDecimal> minutes, Optional<Money> cost) {
+public record Saving(int laps, UnitsTaken units, Optional<BigDecimal> minutes, Optional<Money> cost) {
 
     public Saving {
+        Objects.requireNonNull(units, "units");
         Objects.requireNonNull(minutes, "minutes");
         Objects.requireNonNull(cost, "cost");
     }
 
-    static Saving of(int laps, int cuts, long blocks, Optional<CutRate> rate) {
-        BigDecimal count = BigDecimal.valueOf(cuts);
-        return new Saving(laps, cuts, blocks, rate.map(each -> each.minutes().multiply(count)),
-                rate.flatMap(CutRate::cost).map(cost -> cost.times(count)));
+    /** @return cut pieces */
+    public long cuts() {
+        return units.cuts();
+    }
+
+    /** @return whole units, laid or cut up */
+    public long blocks() {
+        return units.blocks();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.BondResult;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.PieceStock;
 import org.coursewright.bond.WallFace;
@@ -14,32 +15,42 @@ import org.coursewright.measure.Progress;
 import org.coursewright.takeoff.nesting.CutPlanner;
 import org.coursewright.takeoff.nesting.CutStock;
 
-/** Counts the whole units that a wall takes: those laid whole, and as few as possible cut up for its cut pieces. */
-final class BlocksTaken {
+/** Counts what layouts take: units laid whole, as few as possible cut up for the cut pieces, specials. */
+final class UnitCount {
 
     /** A wall has few lengths of pieces, so the bound is met almost at once. */
     private static final int SEARCH = 2_000;
 
     private final Map<String, PieceStock> stocks = new HashMap<>();
     private final CutPlanner planner = new CutPlanner(SEARCH);
+    private final Progress progress;
 
-    BlocksTaken(BondRequest request) {
+    UnitCount(BondRequest request, Progress progress) {
+        this.progress = progress;
         for (WallFace wall : request.walls()) {
             stocks.put(wall.mark(), wall.stock());
         }
     }
 
-    long by(WallLayout layout, Progress progress) {
-        long whole = 0;
+    UnitsTaken by(BondResult result) {
+        return result.walls().stream().map(this::by).reduce(UnitsTaken.NONE, UnitsTaken::plus);
+    }
+
+    UnitsTaken by(WallLayout layout) {
+        long[] kinds = new long[Piece.Kind.values().length];
         TreeMap<Length, Long> cut = new TreeMap<>();
         for (Piece piece : pieces(layout)) {
-            whole += piece.kind() == Piece.Kind.WHOLE ? 1 : 0;
+            kinds[piece.kind().ordinal()]++;
             if (piece.kind() == Piece.Kind.CUT) {
                 cut.merge(piece.length(), 1L, Long::sum);
             }
         }
         PieceStock stock = stocks.get(layout.mark());
-        return whole + planner.plan(new CutStock(stock.whole(), stock.kerf(), false), cut, progress).units();
+        long cutUp = planner.plan(new CutStock(stock.whole(), stock.kerf(), false), cut, progress).units();
+        long whole = kinds[Piece.Kind.WHOLE.ordinal()];
+        long specials = kinds[Piece.Kind.SPECIAL.ordinal()];
+        long cuts = kinds[Piece.Kind.CUT.ordinal()];
+        return new UnitsTaken(whole + specials + cuts, whole, cutUp, specials, cuts);
     }
 
     private static Iterable<Piece> pieces(WallLayout layout) {
