@@ -96,7 +96,7 @@ class PriceJourneyTest {
         Desk.page().showView("org.coursewright.workbench.properties");
         Desk.page().activate(Desk.page().getActiveEditor());
         Desk.select(Desk.row(lines(), "mason", "lay", "G2040"));
-        assertTrue(Desk.says("mason: 38 USD for one HUR"));
+        assertTrue(Desk.says("mason: 38 USD for one h"));
         Desk.await(() -> Desk.field("Mark:").getText().equals("mason"));
     }
 

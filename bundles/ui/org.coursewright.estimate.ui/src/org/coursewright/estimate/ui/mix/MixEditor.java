@@ -143,6 +143,6 @@ public final class MixEditor extends EstimateEditor {
     @Override
     public void setFocus() {
         super.setFocus();
-        choice.setFocus();
+        parts.control().setFocus();
     }
 }

@@ -15,6 +15,7 @@ import org.coursewright.estimate.ui.part.Figures;
 import org.coursewright.estimate.ui.part.TypedCell;
 import org.coursewright.estimate.ui.part.TypedProperty;
 import org.coursewright.measure.Quantity;
+import org.coursewright.measure.UnitCode;
 import org.coursewright.model.estimate.EstimatePackage;
 import org.coursewright.model.estimate.Rate;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -67,7 +68,7 @@ final class LineTable extends Composite {
 
     private void addColumns() {
         Columns<PriceLine> columns = new Columns<>(viewer, PriceLine.class);
-        columns.words(PriceText.resource, 95, line -> line.resource().resource());
+        columns.words(PriceText.resource, 92, line -> line.resource().resource());
         columns.words(PriceText.work, 74, line -> line.resource().work().words());
         columns.words(PriceText.element, 68, PriceLine::element);
         columns.words(PriceText.trade, 96, PriceLine::trade);
@@ -76,7 +77,7 @@ final class LineTable extends Composite {
         columns.numbers(PriceText.rate, 84, line -> rates.of(line).map(Rate::getPrice).map(Object::toString).orElse(
                 PriceText.unpriced)).setEditingSupport(new TypedCell<>(viewer, PriceLine.class, this::price,
                         this::explain));
-        columns.numbers(NLS.bind(PriceText.direct, ""), 92, sum(priced -> Figures.amount(priced.cost().direct())));
+        columns.numbers(NLS.bind(PriceText.direct, ""), 96, sum(priced -> Figures.amount(priced.cost().direct())));
         columns.numbers(NLS.bind(PriceText.total, ""), 88, sum(priced -> Figures.amount(priced.cost().total())));
     }
 
@@ -142,7 +143,11 @@ final class LineTable extends Composite {
 
     private static String words(Rate rate) {
         String date = rate.getAsOf() == null ? "" : rate.getAsOf().toString();
-        return NLS.bind(PriceText.rateOf, new Object[]{rate.getMark(), rate.getPrice(), rate.getUnitCode(), String.join(
+        return NLS.bind(PriceText.rateOf, new Object[]{rate.getMark(), rate.getPrice(), unit(rate), String.join(
                 ", ", Stream.of(date, rate.getSource()).filter(text -> text != null && !text.isEmpty()).toList())});
+    }
+
+    private static String unit(Rate rate) {
+        return UnitCode.find(rate.getUnitCode()).map(UnitCode::symbol).orElse(rate.getUnitCode());
     }
 }

@@ -35,20 +35,21 @@ public final class PriceEditor extends EstimateEditor {
     protected void createBody(Composite body) {
         body.setLayout(new FillLayout());
         pages = new CTabFolder(body, SWT.TOP);
-        lines = new LineTable(pages, new Rates(project(), this::execute), this::select);
-        add(PriceText.lines, lines);
-        buildUp = new BuildUpPage(pages, new Shares(project(), this::execute));
-        add(PriceText.buildUp, buildUp);
-        range = new RangePage(pages);
-        add(PriceText.range, range);
+        lines = new LineTable(page(PriceText.lines), new Rates(project(), this::execute), this::select);
+        buildUp = new BuildUpPage(page(PriceText.buildUp), new Shares(project(), this::execute));
+        range = new RangePage(page(PriceText.range));
         pages.setSelection(0);
         price = show(PriceResults.RANGE, this::take);
     }
 
-    private void add(String title, Composite page) {
+    /** What lies in a page has the ground of an editor, whatever the theme gives to the page itself. */
+    private Composite page(String title) {
+        Composite page = new Composite(pages, SWT.NONE);
+        page.setLayout(new FillLayout());
         CTabItem item = new CTabItem(pages, SWT.NONE);
         item.setText(title);
         item.setControl(page);
+        return page;
     }
 
     private void take(PriceOutcome outcome) {

@@ -50,7 +50,7 @@ final class ShowMe extends Composite {
         formula = new Label(this, SWT.WRAP);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(1, SWT.DEFAULT).applyTo(formula);
         inputs = table(TakeoffText.accessibleInputs, TakeoffText.input, 210, TakeoffText.value, 130);
-        from = table(TakeoffText.accessibleFrom, TakeoffText.from, 90, "", 150);
+        from = table(TakeoffText.accessibleFrom, TakeoffText.from, 90, TakeoffText.ofCourses, 150);
         open.addListener(SWT.Selection, event -> open());
         from.addListener(SWT.DefaultSelection, event -> open());
         from.addListener(SWT.Selection, event -> open.setEnabled(canOpen()));

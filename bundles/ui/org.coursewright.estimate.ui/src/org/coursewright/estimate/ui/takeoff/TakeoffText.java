@@ -26,6 +26,7 @@ final class TakeoffText extends NLS {
     public static String kind;
     public static String none;
     public static String notYet;
+    public static String ofCourses;
     public static String oneCourse;
     public static String quantity;
     public static String search;
