@@ -2,6 +2,7 @@ package org.coursewright.takeoff.cost;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -15,16 +16,45 @@ import org.coursewright.takeoff.Fraction;
  */
 public final class UnitConversion {
 
+    /** What units measure, each with how many of a common unit it is. */
     private enum Dimension {
-        LENGTH, AREA, VOLUME, MASS, COUNT, TIME
+
+        LENGTH(Map.of(UnitCode.METRE, "1", UnitCode.LINEAR_METRE, "1", UnitCode.CENTIMETRE, "0.01",
+                UnitCode.MILLIMETRE, "0.001", UnitCode.INCH, "0.0254", UnitCode.FOOT, "0.3048", UnitCode.LINEAR_FOOT,
+                "0.3048", UnitCode.YARD, "0.9144")),
+
+        AREA(Map.of(UnitCode.SQUARE_METRE, "1", UnitCode.SQUARE_FOOT, "0.09290304", UnitCode.SQUARE_YARD,
+                "0.83612736")),
+
+        VOLUME(Map.of(UnitCode.CUBIC_METRE, "1", UnitCode.CUBIC_DECIMETRE, "0.001", UnitCode.LITRE, "0.001",
+                UnitCode.CUBIC_FOOT, "0.028316846592", UnitCode.CUBIC_YARD, "0.764554857984", UnitCode.US_GALLON,
+                "0.003785411784")),
+
+        MASS(Map.of(UnitCode.KILOGRAM, "1", UnitCode.TONNE, "1000", UnitCode.POUND, "0.45359237", UnitCode.US_TON,
+                "907.18474")),
+
+        COUNT(Map.of(UnitCode.PIECE, "1", UnitCode.EACH, "1", UnitCode.ONE, "1", UnitCode.HUNDRED, "100",
+                UnitCode.THOUSAND, "1000")),
+
+        TIME(Map.of(UnitCode.HOUR, "60", UnitCode.MINUTE, "1"));
+
+        private final Map<UnitCode, String> factors;
+
+        Dimension(Map<UnitCode, String> factors) {
+            this.factors = factors;
+        }
+
+        private Stream<Scale> scales() {
+            return factors.entrySet().stream().map(each -> new Scale(each.getKey(), this, Fraction.of(each
+                    .getValue())));
+        }
     }
 
-    private record Scale(Dimension dimension, Fraction factor) {
+    private record Scale(UnitCode unit, Dimension dimension, Fraction factor) {
     }
 
-    private static final Map<UnitCode, Scale> SCALES = Stream.of(lengths(), areas(), volumes(), masses(), counts(),
-            times()).flatMap(scales -> scales.entrySet().stream()).collect(Collectors.toUnmodifiableMap(
-                    Map.Entry::getKey, Map.Entry::getValue));
+    private static final Map<UnitCode, Scale> SCALES = Stream.of(Dimension.values()).flatMap(Dimension::scales).collect(
+            Collectors.toUnmodifiableMap(Scale::unit, Function.identity()));
 
     private UnitConversion() {
     }
@@ -45,55 +75,5 @@ public final class UnitConversion {
         }
         Fraction factor = from.get().factor().dividedBy(target.get().factor());
         return Optional.of(Quantity.of(Fraction.of(quantity.value()).times(factor).toDecimal(), to));
-    }
-
-    private static Map<UnitCode, Scale> lengths() {
-        return Map.of(UnitCode.METRE, scale(Dimension.LENGTH, "1"),
-                UnitCode.LINEAR_METRE, scale(Dimension.LENGTH, "1"),
-                UnitCode.CENTIMETRE, scale(Dimension.LENGTH, "0.01"),
-                UnitCode.MILLIMETRE, scale(Dimension.LENGTH, "0.001"),
-                UnitCode.INCH, scale(Dimension.LENGTH, "0.0254"),
-                UnitCode.FOOT, scale(Dimension.LENGTH, "0.3048"),
-                UnitCode.LINEAR_FOOT, scale(Dimension.LENGTH, "0.3048"),
-                UnitCode.YARD, scale(Dimension.LENGTH, "0.9144"));
-    }
-
-    private static Map<UnitCode, Scale> areas() {
-        return Map.of(UnitCode.SQUARE_METRE, scale(Dimension.AREA, "1"),
-                UnitCode.SQUARE_FOOT, scale(Dimension.AREA, "0.09290304"),
-                UnitCode.SQUARE_YARD, scale(Dimension.AREA, "0.83612736"));
-    }
-
-    private static Map<UnitCode, Scale> volumes() {
-        return Map.of(UnitCode.CUBIC_METRE, scale(Dimension.VOLUME, "1"),
-                UnitCode.CUBIC_DECIMETRE, scale(Dimension.VOLUME, "0.001"),
-                UnitCode.LITRE, scale(Dimension.VOLUME, "0.001"),
-                UnitCode.CUBIC_FOOT, scale(Dimension.VOLUME, "0.028316846592"),
-                UnitCode.CUBIC_YARD, scale(Dimension.VOLUME, "0.764554857984"),
-                UnitCode.US_GALLON, scale(Dimension.VOLUME, "0.003785411784"));
-    }
-
-    private static Map<UnitCode, Scale> masses() {
-        return Map.of(UnitCode.KILOGRAM, scale(Dimension.MASS, "1"),
-                UnitCode.TONNE, scale(Dimension.MASS, "1000"),
-                UnitCode.POUND, scale(Dimension.MASS, "0.45359237"),
-                UnitCode.US_TON, scale(Dimension.MASS, "907.18474"));
-    }
-
-    private static Map<UnitCode, Scale> counts() {
-        return Map.of(UnitCode.PIECE, scale(Dimension.COUNT, "1"),
-                UnitCode.EACH, scale(Dimension.COUNT, "1"),
-                UnitCode.ONE, scale(Dimension.COUNT, "1"),
-                UnitCode.HUNDRED, scale(Dimension.COUNT, "100"),
-                UnitCode.THOUSAND, scale(Dimension.COUNT, "1000"));
-    }
-
-    private static Map<UnitCode, Scale> times() {
-        return Map.of(UnitCode.HOUR, scale(Dimension.TIME, "60"),
-                UnitCode.MINUTE, scale(Dimension.TIME, "1"));
-    }
-
-    private static Scale scale(Dimension dimension, String factor) {
-        return new Scale(dimension, Fraction.of(factor));
     }
 }

@@ -1,12 +1,9 @@
 package org.coursewright.exchange.estimate;
 
-import java.util.List;
-
 import org.coursewright.exchange.table.Cells;
 import org.coursewright.exchange.table.Column;
 import org.coursewright.exchange.table.LengthRange;
 import org.coursewright.exchange.table.NumberCell;
-import org.coursewright.exchange.table.Schedule;
 import org.coursewright.model.building.BuildingFactory;
 import org.coursewright.model.building.Finish;
 import org.coursewright.model.building.WallSide;
@@ -14,20 +11,23 @@ import org.coursewright.model.catalogue.CatalogueFactory;
 import org.coursewright.model.catalogue.FinishType;
 
 /** Plasters, and the walls that they cover. */
-final class FinishTable extends Schedule<Made<FinishType>> {
+final class FinishTable extends MarkedTable<FinishType> {
 
     private final Book book;
 
     FinishTable(Book book) {
-        super(List.of(Column.mandatory("mark"), Column.mandatory("thickness"), Column.mandatory("walls"), Column
-                .optional("side"), Column.optional("mix"), Column.optional("coats")));
+        super(Column.mandatory("thickness"), Column.mandatory("walls"), Column
+                .optional("side"), Column.optional("mix"), Column.optional("coats"));
         this.book = book;
     }
 
     @Override
-    protected Made<FinishType> row(Cells cells) {
-        FinishType type = CatalogueFactory.eINSTANCE.createFinishType();
-        type.setMark(cells.mark("mark"));
+    FinishType create() {
+        return CatalogueFactory.eINSTANCE.createFinishType();
+    }
+
+    @Override
+    void fill(Cells cells, FinishType type) {
         type.setThickness(cells.length("thickness", LengthRange.WIDTH));
         book.mixes().named(cells, "mix").ifPresent(type::setMix);
         NumberCell.whole(cells, "coats", 1, 20).ifPresent(type::setCoats);
@@ -38,6 +38,5 @@ final class FinishTable extends Schedule<Made<FinishType>> {
             finish.setSide(side);
             wall.getFinishes().add(finish);
         }));
-        return new Made<>(cells.line(), type.getMark(), type);
     }
 }

@@ -7,31 +7,33 @@ import org.coursewright.exchange.table.Cells;
 import org.coursewright.exchange.table.Column;
 import org.coursewright.exchange.table.LengthRange;
 import org.coursewright.exchange.table.NumberCell;
-import org.coursewright.exchange.table.Schedule;
 import org.coursewright.measure.UnitCode;
 import org.coursewright.model.catalogue.CatalogueFactory;
 import org.coursewright.model.catalogue.CoatingType;
 import org.coursewright.model.catalogue.Material;
 
 /** Materials; one with a coverage is a coating too. */
-final class MaterialTable extends Schedule<Made<Material>> {
+final class MaterialTable extends MarkedTable<Material> {
 
     private final Book book;
 
     MaterialTable(Book book) {
-        super(List.of(Column.mandatory("mark"), Column.mandatory("unit"), Column.optional("name"),
+        super(Column.mandatory("unit"), Column.optional("name"),
                 Column.optional("density"), Column.optional("compacted"), Column.optional("particle"),
                 Column.optional("moisture"), Column.optional("absorbed"), Column.optional("bulking"),
                 Column.optional("binder"), Column.optional("largest_particle"), Column.optional("pack"),
                 Column.optional("waste"), Column.optional("dug_on_site"), Column.optional("coverage"),
-                Column.optional("coats")));
+                Column.optional("coats"));
         this.book = book;
     }
 
     @Override
-    protected Made<Material> row(Cells cells) {
-        Material material = CatalogueFactory.eINSTANCE.createMaterial();
-        material.setMark(cells.mark("mark"));
+    Material create() {
+        return CatalogueFactory.eINSTANCE.createMaterial();
+    }
+
+    @Override
+    void fill(Cells cells, Material material) {
         material.setUnitCode(unit(cells, "unit"));
         if (!cells.text("name").isEmpty()) {
             material.setName(cells.mark("name"));
@@ -48,7 +50,6 @@ final class MaterialTable extends Schedule<Made<Material>> {
         material.setBinder(yes(cells, "binder"));
         material.setDugOnSite(yes(cells, "dug_on_site"));
         coat(cells, material);
-        return new Made<>(cells.line(), material.getMark(), material);
     }
 
     /** @return a unit code that is known, as written otherwise */

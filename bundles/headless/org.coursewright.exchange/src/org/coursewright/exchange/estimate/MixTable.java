@@ -1,34 +1,34 @@
 package org.coursewright.exchange.estimate;
 
-import java.util.List;
-
 import org.coursewright.exchange.table.Cells;
 import org.coursewright.exchange.table.Column;
 import org.coursewright.exchange.table.NumberCell;
-import org.coursewright.exchange.table.Schedule;
 import org.coursewright.model.catalogue.CatalogueFactory;
 import org.coursewright.model.catalogue.MixBasis;
 import org.coursewright.model.catalogue.MixDesign;
 import org.coursewright.model.catalogue.MixPart;
 
 /** Mixes of mortar, plaster, concrete and blocks. */
-final class MixTable extends Schedule<Made<MixDesign>> {
+final class MixTable extends MarkedTable<MixDesign> {
 
     private final Book book;
 
     MixTable(Book book) {
-        super(List.of(Column.mandatory("mark"), Column.mandatory("parts"), Column.optional("basis"),
+        super(Column.mandatory("parts"), Column.optional("basis"),
                 Column.optional("yield"), Column.optional("water"), Column.optional("least_water"),
                 Column.optional("most_water"), Column.optional("air"), Column.optional("waste"),
                 Column.optional("dry_density"), Column.optional("loose"), Column.optional("spoiled"),
-                Column.optional("stabiliser"), Column.optional("note")));
+                Column.optional("stabiliser"), Column.optional("note"));
         this.book = book;
     }
 
     @Override
-    protected Made<MixDesign> row(Cells cells) {
-        MixDesign mix = CatalogueFactory.eINSTANCE.createMixDesign();
-        mix.setMark(cells.mark("mark"));
+    MixDesign create() {
+        return CatalogueFactory.eINSTANCE.createMixDesign();
+    }
+
+    @Override
+    void fill(Cells cells, MixDesign mix) {
         cells.word("basis", MixBasis.values(), MixBasis::getLiteral).ifPresent(mix::setBasis);
         NumberCell.positive(cells, "yield").ifPresent(mix::setYieldShare);
         NumberCell.share(cells, "water").ifPresent(mix::setWaterShare);
@@ -45,7 +45,6 @@ final class MixTable extends Schedule<Made<MixDesign>> {
         }
         addParts(cells, mix);
         book.mixes().add(mix);
-        return new Made<>(cells.line(), mix.getMark(), mix);
     }
 
     private void addParts(Cells cells, MixDesign mix) {

@@ -16,8 +16,9 @@ final class CellKeys {
     }
 
     static void enable(TableViewer viewer) {
-        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer, new FocusCellOwnerDrawHighlighter(viewer,
-                false));
+        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer,
+                new FocusCellOwnerDrawHighlighter(viewer,
+                        false));
         TableViewerEditor.create(viewer, focus, new ColumnViewerEditorActivationStrategy(viewer) {
             @Override
             protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
