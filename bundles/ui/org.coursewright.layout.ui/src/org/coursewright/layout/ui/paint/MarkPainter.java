@@ -26,6 +26,7 @@ public record MarkPainter(FacePainter painter, MarkedPieces marked) {
     public void paint(Graphics graphics, Rectangle clip) {
         graphics.setForegroundColor(painter.ink().basic().accent());
         graphics.setBackgroundColor(painter.ink().basic().accent());
+        graphics.setLineWidth(FRAME);
         marked.in(painter.drawing()).filter(piece -> piece.course() <= painter.upTo()).forEach(piece -> painter
                 .drawing().course(piece.course()).map(course -> box(course, piece)).filter(clip::intersects).ifPresent(
                         box -> point(graphics, box)));
@@ -36,13 +37,10 @@ public record MarkPainter(FacePainter painter, MarkedPieces marked) {
         return painter.place().box(piece.from(), piece.to(), course.unitBottom(), course.top());
     }
 
-    /** Where pieces are small the frame is thin, so that their fill is still seen. */
+    /** The frame lies half on the joints around the piece, so that the fill of small pieces is still seen. */
     private static void point(Graphics graphics, Rectangle box) {
-        int least = Math.min(box.width, box.height);
-        int frame = least >= LEAST_FOR_DOT ? FRAME : 1;
-        graphics.setLineWidth(frame);
-        graphics.drawRectangle(box.x + frame / 2, box.y + frame / 2, box.width - frame, box.height - frame);
-        if (least >= LEAST_FOR_DOT) {
+        graphics.drawRectangle(box.x, box.y, box.width, box.height);
+        if (Math.min(box.width, box.height) >= LEAST_FOR_DOT) {
             graphics.fillOval(box.x + (box.width - DOT) / 2, box.y + (box.height - DOT) / 2, DOT, DOT);
         }
     }
