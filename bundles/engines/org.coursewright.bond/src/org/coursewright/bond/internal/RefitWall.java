@@ -1,12 +1,12 @@
 package org.coursewright.bond.internal;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
-import org.coursewright.bond.CourseLayout;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
 import org.coursewright.bond.WallFace;
@@ -23,7 +23,16 @@ public final class RefitWall {
     private record Change(Pattern before, RunShape shape) {
     }
 
-    private record Neighbours(List<Pattern> below, List<Pattern> above, long offset) {
+    /** Ways to fill runs of one shape; the same object for runs that were filled alike and have become alike. */
+    private static final class Ways {
+        private final List<Pattern> patterns;
+
+        Ways(List<Pattern> patterns) {
+            this.patterns = patterns;
+        }
+    }
+
+    private record Neighbours(Ways below, Ways above, long offset) {
     }
 
     private final Masonry masonry;
@@ -46,17 +55,13 @@ public final class RefitWall {
         Map<RunSpan, Pattern> patterns = new HashMap<>();
         for (int course = 0; course < courses.size(); course++) {
             Map<Long, Run> laid = new HashMap<>();
-            runs(layout.courses().get(course)).forEach(run -> laid.put(run.from().units(), run));
+            layout.courses().get(course).runs().forEach(run -> laid.put(run.from().units(), run));
             for (RunSpan span : courses.get(course)) {
                 Optional.ofNullable(laid.get(span.from()))
                         .ifPresent(run -> patterns.put(span, pattern(run, span.shape(), masonry)));
             }
         }
         return new RefitWall(masonry, handing, courses, patterns);
-    }
-
-    private static List<Run> runs(CourseLayout course) {
-        return course.runs();
     }
 
     private static Pattern pattern(Run run, RunShape shape, Masonry masonry) {
@@ -82,9 +87,8 @@ public final class RefitWall {
     public Optional<RefitWall> fit(WallFace changed, Progress progress) {
         List<List<RunSpan>> now = new RunFinder(changed, handing).find();
         Map<RunSpan, Pattern> kept = new HashMap<>();
-        List<RunSpan> open = new ArrayList<>();
-        List<List<Pattern>> ways = new ArrayList<>();
-        Map<Change, List<Pattern>> known = new HashMap<>();
+        Map<RunSpan, Ways> open = new LinkedHashMap<>();
+        Map<Change, Ways> known = new HashMap<>();
         for (int course = 0; course < now.size(); course++) {
             List<RunSpan> before = courses.get(course);
             List<RunSpan> after = now.get(course);
@@ -92,46 +96,46 @@ public final class RefitWall {
                 return Optional.empty();
             }
             for (int run = 0; run < after.size(); run++) {
-                Optional<List<Pattern>> found = ways(before.get(run), after.get(run), known);
-                if (found.isEmpty()) {
+                if (before.get(run).shape().equals(after.get(run).shape())) {
+                    Optional.ofNullable(patterns.get(before.get(run))).ifPresent(keep(kept, after.get(run)));
+                } else if (isFittable(before.get(run), after.get(run))) {
+                    open.put(after.get(run), known.computeIfAbsent(
+                            new Change(patterns.get(before.get(run)), after.get(run).shape()), this::ways));
+                } else {
                     return Optional.empty();
-                }
-                if (found.get().size() == 1) {
-                    kept.put(after.get(run), found.get().get(0));
-                } else if (!found.get().isEmpty()) {
-                    open.add(after.get(run));
-                    ways.add(found.get());
                 }
             }
         }
-        choose(now, kept, open, ways, progress);
+        if (known.values().stream().anyMatch(ways -> ways.patterns.isEmpty())) {
+            return Optional.empty();
+        }
+        choose(now, kept, open, progress);
         return Optional.of(new RefitWall(masonry, handing, now, kept));
     }
 
-    /** None for a run that nothing filled and that stays as it is; empty if the run cannot be fitted. */
-    private Optional<List<Pattern>> ways(RunSpan before, RunSpan after, Map<Change, List<Pattern>> known) {
-        Pattern pattern = patterns.get(before);
-        RunShape shape = after.shape();
-        if (shape.equals(before.shape())) {
-            return Optional.of(pattern == null ? List.of() : List.of(pattern));
-        }
-        boolean same = pattern != null && before.start() == after.start() && before.end() == after.end();
-        if (!same || shape.isRaked()) {
-            return Optional.empty();
-        }
-        List<Pattern> found = known.computeIfAbsent(new Change(pattern, shape),
-                change -> new RunRefit(pattern, shape, masonry).patterns());
-        return found.isEmpty() ? Optional.empty() : Optional.of(found);
+    private static Consumer<Pattern> keep(Map<RunSpan, Pattern> kept, RunSpan run) {
+        return pattern -> kept.put(run, pattern);
+    }
+
+    /** Whether the run was filled and is still level and of the same ends. */
+    private boolean isFittable(RunSpan before, RunSpan after) {
+        return patterns.containsKey(before) && before.start() == after.start() && before.end() == after.end()
+                && !after.shape().isRaked();
+    }
+
+    private Ways ways(Change change) {
+        return new Ways(new RunRefit(change.before(), change.shape(), masonry).patterns());
     }
 
     /** Chooses for the open runs what laps best with the kept ones and with one another, then the fewest cuts. */
-    private void choose(List<List<RunSpan>> now, Map<RunSpan, Pattern> kept, List<RunSpan> open,
-            List<List<Pattern>> ways, Progress progress) {
+    private void choose(List<List<RunSpan>> now, Map<RunSpan, Pattern> kept, Map<RunSpan, Ways> open,
+            Progress progress) {
+        List<RunSpan> runs = List.copyOf(open.keySet());
         Map<RunSpan, Integer> indices = new HashMap<>();
-        long[][] own = new long[open.size()][];
+        long[][] own = new long[runs.size()][];
         for (int run = 0; run < own.length; run++) {
-            indices.put(open.get(run), run);
-            own[run] = ways.get(run).stream().mapToLong(Pattern::cost).toArray();
+            indices.put(runs.get(run), run);
+            own[run] = open.get(runs.get(run)).patterns.stream().mapToLong(Pattern::cost).toArray();
         }
         CostNetwork network = new CostNetwork(own);
         Map<Neighbours, long[]> tables = new HashMap<>();
@@ -141,24 +145,24 @@ public final class RefitWall {
             long offset = above.from() - below.from();
             if (lower != null && upper != null) {
                 network.add(lower, upper, tables.computeIfAbsent(
-                        new Neighbours(ways.get(lower), ways.get(upper), offset), this::table));
+                        new Neighbours(open.get(below), open.get(above), offset), this::table));
             } else if (lower != null && kept.containsKey(above)) {
-                beside(own[lower], ways.get(lower), kept.get(above), offset);
+                beside(own[lower], open.get(below), kept.get(above), offset);
             } else if (upper != null && kept.containsKey(below)) {
-                beside(own[upper], ways.get(upper), kept.get(below), -offset);
+                beside(own[upper], open.get(above), kept.get(below), -offset);
             }
         });
         int[] chosen = network.solve(progress);
         for (int run = 0; run < chosen.length; run++) {
-            kept.put(open.get(run), ways.get(run).get(chosen[run]));
+            kept.put(runs.get(run), open.get(runs.get(run)).patterns.get(chosen[run]));
         }
     }
 
     private long[] table(Neighbours pair) {
-        long[] costs = new long[pair.below().size() * pair.above().size()];
+        long[] costs = new long[pair.below().patterns.size() * pair.above().patterns.size()];
         int index = 0;
-        for (Pattern lower : pair.below()) {
-            for (Pattern upper : pair.above()) {
+        for (Pattern lower : pair.below().patterns) {
+            for (Pattern upper : pair.above().patterns) {
                 costs[index++] = CostNetwork.cost(LapCheck.violations(lower, upper, pair.offset(), masonry.lap()), 0,
                         0);
             }
@@ -166,9 +170,10 @@ public final class RefitWall {
         return costs;
     }
 
-    private void beside(long[] own, List<Pattern> ways, Pattern neighbour, long offset) {
+    private void beside(long[] own, Ways ways, Pattern neighbour, long offset) {
         for (int way = 0; way < own.length; way++) {
-            own[way] += CostNetwork.cost(LapCheck.violations(ways.get(way), neighbour, offset, masonry.lap()), 0, 0);
+            own[way] += CostNetwork.cost(
+                    LapCheck.violations(ways.patterns.get(way), neighbour, offset, masonry.lap()), 0, 0);
         }
     }
 

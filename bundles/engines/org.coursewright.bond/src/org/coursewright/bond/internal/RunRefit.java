@@ -1,7 +1,6 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,12 +11,13 @@ import org.coursewright.bond.Piece;
 
 /**
  * Ways to fill a run that has become a little longer or shorter, near to how it was filled: the same pieces with other
- * joints, one of them cut, cut otherwise, left out, or made whole, or one more. Few and quickly found, not all there are.
+ * joints, one of them cut, cut otherwise, left out, or made whole, or one more; and some with the fewest cuts. Few and
+ * quickly found, not all there are.
  */
 final class RunRefit {
 
     /** So many of the cheapest are kept. */
-    private static final int MOST = 8;
+    private static final int MOST = 12;
 
     private final RunShape shape;
     private final Masonry masonry;
@@ -43,6 +43,7 @@ final class RunRefit {
             insert(pieces, place);
         }
         insert(pieces, pieces.length);
+        new FewestCuts(shape, masonry).orders().forEach(this::add);
         return found.stream().filter(pattern -> shape.pins().areKept(shape, pattern))
                 .sorted(Comparator.comparingLong(Pattern::cost)).limit(MOST).toList();
     }
@@ -84,7 +85,7 @@ final class RunRefit {
 
     /** Lengths that one piece may have while the others stay: whole, special, and cut so that joints are usual or as before. */
     private List<Long> lengths(long[] pieces, int place, int count) {
-        long rest = shape.length() + pieces[place] - Arrays.stream(pieces).sum();
+        long rest = shape.length() + pieces[place] - sum(pieces);
         int joints = joints(count);
         List<Long> lengths = new ArrayList<>(masonry.specials());
         lengths.add(masonry.whole());
@@ -97,6 +98,14 @@ final class RunRefit {
         return lengths;
     }
 
+    private static long sum(long[] pieces) {
+        long sum = 0;
+        for (long piece : pieces) {
+            sum += piece;
+        }
+        return sum;
+    }
+
     private long onStep(long length) {
         return Math.floorDiv(length, masonry.cutStep()) * masonry.cutStep();
     }
@@ -107,7 +116,7 @@ final class RunRefit {
 
     private void add(long[] pieces) {
         int joints = joints(pieces.length);
-        long total = shape.length() - Arrays.stream(pieces).sum();
+        long total = shape.length() - sum(pieces);
         if (total < joints * masonry.least() || total > joints * masonry.most()) {
             return;
         }

@@ -42,6 +42,12 @@ public final class MovedOpenings {
         return moves;
     }
 
+    /** @return the building with the first opening of every wall, and its lintel, an inch further on */
+    public static BondRequest off(BondRequest building) {
+        return new BondRequest(building.walls().stream().map(
+                wall -> opening(wall).isPresent() ? moved(wall, quarters(4)) : wall).toList(), building.meetings());
+    }
+
     private static BondRequest with(BondRequest building, int index, WallFace wall) {
         List<WallFace> walls = new ArrayList<>(building.walls());
         walls.set(index, wall);
