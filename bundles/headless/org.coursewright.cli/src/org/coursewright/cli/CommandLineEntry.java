@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.ServiceLoader;
+import java.util.concurrent.CancellationException;
 
 import org.coursewright.core.session.ProjectFileException;
 
@@ -27,7 +28,17 @@ public final class CommandLineEntry {
      * @return the exit status, see {@link ExitStatus}
      */
     public static int run(String[] args, PrintStream out, PrintStream err) {
-        Console console = new Console(out, err);
+        return run(args, new Console(out, err));
+    }
+
+    /**
+     * Runs one command for another program, which may watch and cancel it.
+     *
+     * @param args what was typed, the command's name first
+     * @param console for results, messages and progress
+     * @return the exit status, see {@link ExitStatus}
+     */
+    public static int run(String[] args, Console console) {
         StringWriter help = new StringWriter();
         try (PrintWriter writer = new PrintWriter(help)) {
             int status = commandLine(console, writer).execute(args);
@@ -70,6 +81,9 @@ public final class CommandLineEntry {
         if (thrown instanceof ProjectFileException bad) {
             console.messages(List.of(bad.getMessage()));
             return ExitStatus.BAD_INPUT.code();
+        }
+        if (thrown instanceof CancellationException) {
+            return ExitStatus.CANCELLED.code();
         }
         return internalError(console, thrown, of.getParseResult().hasMatchedOption(TRACE));
     }

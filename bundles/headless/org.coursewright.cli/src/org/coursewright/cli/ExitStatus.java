@@ -9,9 +9,11 @@ public enum ExitStatus {
     /** Nothing was done because of what was typed or what a file holds. */
     BAD_INPUT,
     /** Nothing was done because of a fault in the program. */
-    INTERNAL_ERROR;
+    INTERNAL_ERROR,
+    /** Nothing was done because whoever ran the command no longer wanted it; only another program can say so. */
+    CANCELLED;
 
-    /** @return the number handed to the shell, 0 to 3 */
+    /** @return the number handed to the shell, 0 to 4 */
     public int code() {
         return ordinal();
     }

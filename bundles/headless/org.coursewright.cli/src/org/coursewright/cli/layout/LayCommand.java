@@ -47,7 +47,7 @@ final class LayCommand implements Command {
     @Override
     public ExitStatus run() throws BadInputException, ProjectFileException {
         Project loaded = project.load();
-        LayoutOutcome outcome = DerivationGraph.once(loaded, ProjectResults.LAYOUT);
+        LayoutOutcome outcome = DerivationGraph.once(loaded, ProjectResults.LAYOUT, console.progress());
         refuseInvalid(outcome.findings());
         LayResult all = LayResult.of(Optional.ofNullable(loaded.getName()).orElse(""), outcome);
         LayResult shown = wall == null ? all : all.only(wall);

@@ -41,7 +41,7 @@ final class CheckCommand implements Command {
     @Override
     public ExitStatus run() throws ProjectFileException {
         Project loaded = project.load();
-        List<Finding> findings = DerivationGraph.once(loaded, ProjectResults.CHECK).findings();
+        List<Finding> findings = DerivationGraph.once(loaded, ProjectResults.CHECK, console.progress()).findings();
         console.result(format.isJson() ? json(loaded, findings) : text(findings));
         if (FindingText.count(findings, Severity.INVALID) > 0) {
             return ExitStatus.BAD_INPUT;

@@ -74,7 +74,7 @@ final class SheetsCommand implements Command {
     public ExitStatus run() throws BadInputException, ProjectFileException {
         Project loaded = project.load();
         SheetSettings settings = options.settings(ProjectFormat.of(loaded));
-        LayoutOutcome outcome = DerivationGraph.once(loaded, ProjectResults.LAYOUT);
+        LayoutOutcome outcome = DerivationGraph.once(loaded, ProjectResults.LAYOUT, console.progress());
         refuseInvalid(outcome.findings());
         SheetLayout layout = new SheetLayout(SheetType.load());
         List<Sheet> sheets = chosen(SheetWalls.of(loaded, outcome)).stream()

@@ -26,7 +26,6 @@ import org.coursewright.core.takeoff.ProjectTakeoff;
 import org.coursewright.core.takeoff.TakeoffOutcome;
 import org.coursewright.core.takeoff.TakeoffResults;
 import org.coursewright.exchange.report.TakeoffTables;
-import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
 
 import picocli.CommandLine;
@@ -93,12 +92,13 @@ final class TakeoffCommand implements Command {
     private Taken takeOff(Project loaded) throws BadInputException {
         DerivationGraph results = new DerivationGraph(loaded);
         try {
-            refuseInvalid(results.get(ProjectResults.CHECK).findings());
+            refuseInvalid(results.get(ProjectResults.CHECK, console.progress()).findings());
             if (wall == null) {
-                return new Taken(results.get(TakeoffResults.TAKEOFF), results.get(PriceResults.RESOURCES).lines());
+                return new Taken(results.get(TakeoffResults.TAKEOFF, console.progress()),
+                        results.get(PriceResults.RESOURCES, console.progress()).lines());
             }
-            LayoutOutcome layout = results.get(ProjectResults.LAYOUT);
-            return new Taken(ProjectTakeoff.ofWall(loaded, layout, markIn(layout), Progress.NONE), List.of());
+            LayoutOutcome layout = results.get(ProjectResults.LAYOUT, console.progress());
+            return new Taken(ProjectTakeoff.ofWall(loaded, layout, markIn(layout), console.progress()), List.of());
         } finally {
             results.close();
         }

@@ -76,9 +76,24 @@ public final class DerivationGraph {
      * @throws DerivationException if there is none
      */
     public static <T> T once(Project project, Derived<T> result) {
+        return once(project, result, Progress.NONE);
+    }
+
+    /**
+     * As {@link #once(Project, Derived)}, with progress.
+     *
+     * @param project that the result follows from
+     * @param result what is wanted
+     * @param progress told how far the computing is, and asked whether it is still wanted
+     * @param <T> its type
+     * @return the result
+     * @throws DerivationException if there is none
+     * @throws CancellationException if it is no longer wanted
+     */
+    public static <T> T once(Project project, Derived<T> result, Progress progress) {
         DerivationGraph graph = new DerivationGraph(project);
         try {
-            return graph.get(result);
+            return graph.get(result, progress);
         } finally {
             graph.close();
         }

@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
+import org.eclipse.core.runtime.jobs.IJobChangeEvent;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
@@ -85,6 +88,29 @@ class ExportTest {
         export("lay", folder.resolve("lay.json"));
 
         assertEquals(before, copies());
+    }
+
+    @Test
+    void cancelledExportWritesNothingAndSaysSo() throws Exception {
+        Path file = folder.resolve("lay.json");
+        JobChangeAdapter canceller = new JobChangeAdapter() {
+
+            @Override
+            public void running(IJobChangeEvent event) {
+                if (event.getJob().getName().contains("lay.json")) {
+                    event.getJob().cancel();
+                }
+            }
+        };
+        Job.getJobManager().addJobChangeListener(canceller);
+        try {
+            run("lay", file);
+            Widgets.await(() -> notice("cancelled"));
+        } finally {
+            Job.getJobManager().removeJobChangeListener(canceller);
+        }
+
+        assertFalse(Files.exists(file));
     }
 
     private static List<Path> copies() throws Exception {

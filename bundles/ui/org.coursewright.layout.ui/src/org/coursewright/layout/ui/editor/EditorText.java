@@ -26,10 +26,17 @@ final class EditorText extends NLS {
     public static String markedCourse;
     public static String noCourses;
     public static String other;
+    public static String notAJoint;
     public static String piece;
     public static String pieceJoint;
     public static String pieceWhy;
+    public static String pinJoint;
+    public static String pinJointAsk;
+    public static String pinJointTitle;
+    public static String pinPiece;
+    public static String pinned;
     public static String pngFiles;
+    public static String unpin;
     public static String proven;
     public static String shortLap;
     public static String shortLapAt;

@@ -4,18 +4,21 @@ import java.util.Optional;
 
 import org.coursewright.diagram.ui.editor.DiagramKeys;
 import org.coursewright.layout.ui.part.OpeningPart;
+import org.coursewright.model.building.WallPlace;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 
 /**
- * Keys of a wall face: arrows walk from piece to piece, or move the opening that is selected by one step; the keys of every
- * diagram besides.
+ * Keys of a wall face: arrows walk from piece to piece, or move the opening that is selected by one step; P and J pin the
+ * selected piece and the joints of its run, U takes pins out; [ and ] choose what runs through at the start and at the end;
+ * the keys of every diagram besides.
  */
 final class FaceKeys extends DiagramKeys {
 
     private final GraphicalViewer viewer;
     private final Walk walk;
+    private final FaceMenu menu;
 
     /** Goes from the selected piece to another. */
     @FunctionalInterface
@@ -23,10 +26,11 @@ final class FaceKeys extends DiagramKeys {
         void by(int pieces, int courses);
     }
 
-    FaceKeys(GraphicalViewer viewer, Runnable fit, Walk walk) {
+    FaceKeys(GraphicalViewer viewer, Runnable fit, Walk walk, FaceMenu menu) {
         super(viewer, fit);
         this.viewer = viewer;
         this.walk = walk;
+        this.menu = menu;
     }
 
     @Override
@@ -40,7 +44,21 @@ final class FaceKeys extends DiagramKeys {
             case SWT.ARROW_UP -> walk.by(0, 1);
             case SWT.ARROW_DOWN -> walk.by(0, -1);
             default -> {
-                return super.keyPressed(event);
+                return decides(event) || super.keyPressed(event);
+            }
+        }
+        return true;
+    }
+
+    private boolean decides(KeyEvent event) {
+        switch (event.keyCode) {
+            case 'p' -> menu.pinPiece();
+            case 'j' -> menu.pinJoint();
+            case 'u' -> menu.unpin();
+            case '[' -> menu.nextHanding(WallPlace.START);
+            case ']' -> menu.nextHanding(WallPlace.END);
+            default -> {
+                return false;
             }
         }
         return true;

@@ -118,7 +118,9 @@ final class FaceTrials implements FaceDragging {
     }
 
     private void tried(Tried answer) {
-        tried = Optional.of(new FaceTrial(answer.place(), FaceDrawing.of(wall, answer.outcome())));
+        Optional<FaceDrawing> drawing = FaceDrawing.of(wall, answer.outcome())
+                .map(found -> laying.drawing().map(FaceDrawing::corners).map(found::with).orElse(found));
+        tried = Optional.of(new FaceTrial(answer.place(), drawing));
         around.changed().run();
     }
 

@@ -38,6 +38,7 @@ final class Legend extends Composite {
         add(EditorText.bearing, Sample.BEARING);
         add(EditorText.other, Sample.OTHER);
         add(EditorText.unfillable, Sample.UNFILLABLE);
+        add(EditorText.pinned, Sample.PINNED);
         add(EditorText.shortLap, Sample.SHORT_LAP);
     }
 

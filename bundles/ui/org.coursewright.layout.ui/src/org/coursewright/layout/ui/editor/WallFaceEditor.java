@@ -26,6 +26,7 @@ import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.command.MoveOpeningCommand;
+import org.coursewright.model.edit.command.ProjectCommand;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
@@ -85,7 +86,10 @@ public final class WallFaceEditor extends DiagramEditor {
     protected void configureGraphicalViewer() {
         super.configureGraphicalViewer();
         getGraphicalViewer().setEditPartFactory(new FaceParts(this::state, trials));
-        getGraphicalViewer().setKeyHandler(new FaceKeys(getGraphicalViewer(), this::fit, this::walk));
+        FaceMenu menu = new FaceMenu(getGraphicalViewer(), wall(), () -> selected, laying::outcome,
+                new FaceMenu.Edits(getActionRegistry(), this::format, this::execute));
+        getGraphicalViewer().setContextMenu(menu);
+        getGraphicalViewer().setKeyHandler(new FaceKeys(getGraphicalViewer(), this::fit, this::walk, menu));
         fit = new FaceFit(getGraphicalViewer(), () -> state().drawing(), this::refreshParts);
         new PieceHints(getGraphicalViewer(), this::state, this::select).connect();
         AccessibleName.give(getGraphicalViewer().getControl(), this::spoken);
@@ -155,6 +159,13 @@ public final class WallFaceEditor extends DiagramEditor {
         trials.advised().filter(opening -> !opening.getOffset().equals(offset))
                 .ifPresent(opening -> getCommandStack().execute(
                         new EditCommand(new MoveOpeningCommand(opening, offset))));
+    }
+
+    /** Makes an edit, or says in the status line why it cannot be made. */
+    private void execute(ProjectCommand edit) {
+        edit.refusal().ifPresentOrElse(
+                refusal -> getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(refusal.reason()),
+                () -> getCommandStack().execute(new EditCommand(edit)));
     }
 
     private String hint() {

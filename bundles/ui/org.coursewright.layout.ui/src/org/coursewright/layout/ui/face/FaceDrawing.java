@@ -23,10 +23,11 @@ import org.coursewright.model.building.Wall;
  * @param courses from the bottom up
  * @param cutReasons why its pieces are cut, for every run that has cuts
  * @param meetings where walls of the building meet
+ * @param corners which walls run through at its ends
  * @param effort whether this is a first answer or the answer
  */
 public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<FaceCourse> courses,
-        List<CutReason> cutReasons, List<Meeting> meetings, Effort effort) {
+        List<CutReason> cutReasons, List<Meeting> meetings, Corners corners, Effort effort) {
 
     /**
      * Reads how a wall is laid.
@@ -51,7 +52,15 @@ public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<Fa
         Length unit = wall.getUnitType().getHeight();
         List<FaceCourse> courses = layout.courses().stream().map(course -> FaceCourse.of(course, unit)).toList();
         return new FaceDrawing(face, layout, TopLine.of(wall, face.length()), courses, outcome.cutReasons(index),
-                outcome.meetings(), outcome.result().effort());
+                outcome.meetings(), Corners.of(outcome, wall.getMark()), outcome.result().effort());
+    }
+
+    /**
+     * @param other which walls run through at the ends, as it is to be told
+     * @return the same drawing with it
+     */
+    public FaceDrawing with(Corners other) {
+        return new FaceDrawing(face, layout, top, courses, cutReasons, meetings, other, effort);
     }
 
     /** @return how many pieces of each kind there are */

@@ -54,6 +54,10 @@ public record FacePainter(FaceDrawing drawing, FacePlace place, FaceInk ink, Len
         obstacles.paintObstacles(graphics);
         paintOutline(graphics);
         obstacles.paintTrouble(graphics);
+        new PinPainter(this).paint(graphics);
+        if (clip.bottom() > place.foot()) {
+            new HandingPainter(this).paint(graphics);
+        }
         if (clip.x < place.left() && !drawing.courses().isEmpty()) {
             new StoryPole(drawing, place, ink, format).paint(graphics, clip);
         }

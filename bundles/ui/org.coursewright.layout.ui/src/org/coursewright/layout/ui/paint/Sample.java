@@ -20,6 +20,9 @@ public interface Sample {
     /** Two joints that lap too little. */
     Sample SHORT_LAP = (graphics, ink, box) -> WallMarks.shortLap(graphics, ink, box.getCenter());
 
+    /** A pin. */
+    Sample PINNED = (graphics, ink, box) -> PinPainter.head(graphics, ink, box.getCenter());
+
     /**
      * @param kind of a piece
      * @return such a piece

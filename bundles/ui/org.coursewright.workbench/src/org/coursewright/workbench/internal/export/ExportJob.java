@@ -9,7 +9,9 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 
 import org.coursewright.cli.CommandLineEntry;
+import org.coursewright.cli.Console;
 import org.coursewright.cli.ExitStatus;
+import org.coursewright.measure.Progress;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -38,9 +40,8 @@ final class ExportJob extends Job {
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
-        monitor.beginTask(getName(), IProgressMonitor.UNKNOWN);
         try {
-            done.accept(write());
+            done.accept(write(new MonitoredProgress(monitor, getName())));
         } catch (IOException e) {
             done.accept(new ExportResult(false, NLS.bind(ExportText.cannotWrite, export.target(), e.getMessage())));
         } finally {
@@ -49,11 +50,15 @@ final class ExportJob extends Job {
         return Status.OK_STATUS;
     }
 
-    private ExportResult write() throws IOException {
+    private ExportResult write(Progress progress) throws IOException {
         ByteArrayOutputStream result = new ByteArrayOutputStream();
         ByteArrayOutputStream messages = new ByteArrayOutputStream();
         try (PrintStream out = utf8(result); PrintStream err = utf8(messages)) {
-            int status = CommandLineEntry.run(export.kind().arguments(copy, export.target()), out, err);
+            int status = CommandLineEntry.run(export.kind().arguments(copy, export.target()),
+                    new Console(out, err, progress));
+            if (status == ExitStatus.CANCELLED.code()) {
+                return new ExportResult(false, NLS.bind(ExportText.cancelled, export.kind().label()));
+            }
             if (status > ExitStatus.FINDINGS.code()) {
                 return new ExportResult(false, messages.toString(StandardCharsets.UTF_8).strip());
             }

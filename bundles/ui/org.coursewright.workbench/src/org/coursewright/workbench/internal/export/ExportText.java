@@ -10,6 +10,7 @@ final class ExportText extends NLS {
     public static String sheets;
     public static String job;
     public static String written;
+    public static String cancelled;
     public static String cannotWrite;
 
     static {

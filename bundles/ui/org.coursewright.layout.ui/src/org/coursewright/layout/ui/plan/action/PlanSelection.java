@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 
 import org.coursewright.diagram.ui.history.EditCommand;
+import org.coursewright.layout.ui.handing.HandingMenu;
 import org.coursewright.layout.ui.plan.part.DimensionPart;
 import org.coursewright.layout.ui.plan.part.PlanOpeningPart;
 import org.coursewright.layout.ui.plan.part.PlanState;
@@ -49,6 +50,14 @@ public record PlanSelection(EditPartViewer viewer, BiConsumer<String, Boolean> s
             }
         }
         return walls;
+    }
+
+    /** @return what can be decided about the corners of the one wall that is selected */
+    public Optional<HandingMenu> handing() {
+        List<WallShape> walls = walls();
+        return walls.size() == 1
+                ? state().laid().map(laid -> new HandingMenu(walls.get(0).wall(), laid, this::execute))
+                : Optional.empty();
     }
 
     /** @return the openings and their walls, in the order in which they were selected */

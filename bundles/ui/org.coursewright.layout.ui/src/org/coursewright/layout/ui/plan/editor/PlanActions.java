@@ -29,7 +29,7 @@ final class PlanActions {
                 new AlignAction(editor, selected, Alignment.Side.CENTRE),
                 new AlignAction(editor, selected, Alignment.Side.UPPER));
         actions.forEach(registry::registerAction);
-        selected.viewer().setContextMenu(new PlanMenu(selected.viewer(), registry, actions));
+        selected.viewer().setContextMenu(new PlanMenu(selected, registry, actions));
         selected.viewer().getKeyHandler().put(KeyStroke.getPressed(CTRL_D, 'd', SWT.CTRL), copy);
     }
 }

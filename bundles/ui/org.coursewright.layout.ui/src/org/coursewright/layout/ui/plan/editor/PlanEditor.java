@@ -20,6 +20,7 @@ import org.coursewright.layout.ui.plan.part.StoreyPaintings;
 import org.coursewright.layout.ui.plan.shape.StoreyShape;
 import org.coursewright.model.building.Building;
 import org.coursewright.model.building.Storey;
+import org.coursewright.model.building.WallPlace;
 import org.coursewright.model.edit.ElementLabels;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.emf.ecore.EObject;
@@ -104,7 +105,8 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         viewer.setEditPartFactory(new PlanParts(this::state));
         viewer.setKeyHandler(new PlanKeys(selected(), this::fit, Map.of('s', () -> tool(PlanTools.Kind.SELECT), 'w',
                 () -> tool(PlanTools.Kind.WALL), 'd', () -> tool(PlanTools.Kind.DOOR), 'n',
-                () -> tool(PlanTools.Kind.WINDOW))));
+                () -> tool(PlanTools.Kind.WINDOW), '[', () -> handing(WallPlace.START), ']',
+                () -> handing(WallPlace.END))));
         getActionRegistry().registerAction(new PlanPrintAction(this, () -> new StoreyPaintings(state()).picture()));
         PlanActions.add(this, selected(), getActionRegistry());
         fit = new PlanFit(viewer, () -> view.shape().bounds().or(() -> state().underlay().flatMap(StoreyShape::bounds)),
@@ -125,6 +127,11 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
     public void tool(PlanTools.Kind kind) {
         tools.take(kind);
         getGraphicalViewer().getControl().setFocus();
+    }
+
+    /** Lets the next wall run through at an end of the selected one. */
+    private void handing(WallPlace place) {
+        selected().handing().ifPresent(menu -> menu.next(place));
     }
 
     private void toolChanged() {
@@ -215,6 +222,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         }
         report.value().ifPresent(found -> {
             view.trouble(PlanTrouble.of(found.findings(), project()));
+            view.laid(results().state(ProjectResults.LAYOUT).value());
             refreshParts();
         });
     }

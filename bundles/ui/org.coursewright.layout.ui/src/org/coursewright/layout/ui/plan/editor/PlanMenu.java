@@ -2,8 +2,8 @@ package org.coursewright.layout.ui.plan.editor;
 
 import java.util.List;
 
+import org.coursewright.layout.ui.plan.action.PlanSelection;
 import org.eclipse.gef.ContextMenuProvider;
-import org.eclipse.gef.EditPartViewer;
 import org.eclipse.gef.ui.actions.ActionRegistry;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IMenuManager;
@@ -15,9 +15,11 @@ final class PlanMenu extends ContextMenuProvider {
 
     private final ActionRegistry registry;
     private final List<? extends IAction> actions;
+    private final PlanSelection selected;
 
-    PlanMenu(EditPartViewer viewer, ActionRegistry registry, List<? extends IAction> actions) {
-        super(viewer);
+    PlanMenu(PlanSelection selected, ActionRegistry registry, List<? extends IAction> actions) {
+        super(selected.viewer());
+        this.selected = selected;
         this.registry = registry;
         this.actions = List.copyOf(actions);
     }
@@ -28,6 +30,8 @@ final class PlanMenu extends ContextMenuProvider {
         menu.add(registry.getAction(ActionFactory.REDO.getId()));
         menu.add(new Separator());
         actions.forEach(menu::add);
+        menu.add(new Separator());
+        selected.handing().ifPresent(corners -> corners.addTo(menu));
         menu.add(new Separator());
         menu.add(registry.getAction(ActionFactory.DELETE.getId()));
         menu.add(new Separator());

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.dimension.DimensionChains;
@@ -37,6 +38,7 @@ final class PlanView {
     private Optional<StoreyShape> shape = Optional.empty();
     private Optional<DimensionChains> chains = Optional.empty();
     private Optional<Set<Wall>> left = Optional.empty();
+    private Optional<LayoutOutcome> laid = Optional.empty();
     private Optional<PlanState> state = Optional.empty();
 
     PlanView(Project project, Lettering lettering) {
@@ -83,6 +85,11 @@ final class PlanView {
         state = Optional.empty();
     }
 
+    void laid(Optional<LayoutOutcome> outcome) {
+        laid = outcome;
+        state = Optional.empty();
+    }
+
     /** Shows the dimensions of these walls besides those outside the building; tells whether that changes anything. */
     boolean measure(Set<Wall> walls) {
         if (measured.equals(walls)) {
@@ -112,7 +119,7 @@ final class PlanView {
         if (state.filter(known -> known.ink().equals(ink)).isEmpty()) {
             state = Optional.of(new PlanState(project, corner, shape(), measuredLeft(), PlanState.byKey(dimensions()),
                     underlay.map(each -> StoreyShape.of(each, project)), ink, lettering, ProjectFormat.of(project),
-                    gridShown ? Optional.of(module().step()) : Optional.empty(), trouble));
+                    gridShown ? Optional.of(module().step()) : Optional.empty(), trouble, laid));
         }
         return state.get();
     }

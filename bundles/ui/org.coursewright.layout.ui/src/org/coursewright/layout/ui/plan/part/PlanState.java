@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.paint.Lettering;
@@ -33,11 +34,12 @@ import org.coursewright.model.project.Project;
  * @param format of lengths
  * @param grid step of the grid, empty if it is not shown
  * @param trouble what is wrong with elements
+ * @param laid how the building was last laid, for the handing of corners; empty before it was
  */
 public record PlanState(Project project, PlanPoint corner, StoreyShape shape, Set<Wall> measuredLeft,
         Map<DimensionKey, Dimension> dimensions,
         Optional<StoreyShape> underlay, PlanInk ink, Lettering lettering, LengthFormat format, Optional<Length> grid,
-        PlanTrouble trouble) {
+        PlanTrouble trouble, Optional<LayoutOutcome> laid) {
 
     public PlanState {
         measuredLeft = Set.copyOf(measuredLeft);

@@ -70,7 +70,7 @@ public record StoreyPaintings(PlanState state) {
         state.shape().walls().values().forEach(wall -> all.add(new WallPainting(wall, place, ink,
                 Optional.ofNullable(wording.marks().get(wall.wall())), Optional.empty(), false)));
         openings(place, ink).forEach(all::add);
-        all.add(new JunctionPainting(state.shape(), place, ink));
+        all.add(new JunctionPainting(state.shape(), state.laid(), place, ink));
         dimensions.forEach(each -> all.add(
                 new DimensionPainting(each, text(each), wording.rows().get(each), place, ink, false)));
         return all;

@@ -78,7 +78,7 @@ public final class StoreyPart extends GroundPart<Storey> {
         PlanState shown = state();
         PlanPlace place = shown.place(scale());
         ((PlanLayer) getFigure()).show(place, shown.ink(), shown.grid(), shown.underlay());
-        junctions.show(Optional.of(new JunctionPainting(shown.shape(), place, shown.ink())));
+        junctions.show(Optional.of(new JunctionPainting(shown.shape(), shown.laid(), place, shown.ink())));
         setLayoutConstraint(this, junctions, junctions.getBounds().getCopy());
     }
 
