@@ -36,6 +36,8 @@ final class EditorText extends NLS {
     public static String pinPiece;
     public static String pinned;
     public static String pngFiles;
+    public static String unfold;
+    public static String unfoldHint;
     public static String unpin;
     public static String proven;
     public static String shortLap;

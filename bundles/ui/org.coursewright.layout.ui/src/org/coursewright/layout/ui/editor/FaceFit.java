@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
-import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.layout.ui.chain.ChainExtent;
 import org.coursewright.layout.ui.paint.FacePainter;
 import org.coursewright.measure.Length;
 import org.eclipse.draw2d.FigureCanvas;
@@ -18,7 +18,7 @@ import org.eclipse.swt.graphics.Point;
 final class FaceFit {
 
     private final GraphicalViewer viewer;
-    private final Supplier<Optional<FaceDrawing>> drawing;
+    private final Supplier<Optional<ChainExtent>> extent;
     private final Runnable refresh;
     private boolean kept = true;
     private boolean fitting;
@@ -26,12 +26,12 @@ final class FaceFit {
 
     /**
      * @param viewer of the wall
-     * @param drawing that is shown
+     * @param extent of what is shown
      * @param refresh places everything anew
      */
-    FaceFit(GraphicalViewer viewer, Supplier<Optional<FaceDrawing>> drawing, Runnable refresh) {
+    FaceFit(GraphicalViewer viewer, Supplier<Optional<ChainExtent>> extent, Runnable refresh) {
         this.viewer = viewer;
-        this.drawing = drawing;
+        this.extent = extent;
         this.refresh = refresh;
         viewer.getControl().addListener(SWT.Resize, event -> again());
         DiagramScale.zoom(viewer).addZoomListener(zoom -> kept &= fitting);
@@ -42,15 +42,15 @@ final class FaceFit {
      * bars changes by fitting.
      */
     void again() {
-        Fitted wanted = new Fitted(viewer.getControl().getSize(), drawing.get().map(FaceFit::size));
+        Fitted wanted = new Fitted(viewer.getControl().getSize(), extent.get().map(FaceFit::size));
         if (kept && !wanted.equals(fitted)) {
             fitted = wanted;
             now();
         }
     }
 
-    private static List<Length> size(FaceDrawing shown) {
-        return List.of(shown.face().length(), shown.top().highest());
+    private static List<Length> size(ChainExtent shown) {
+        return List.of(shown.width(), shown.highest());
     }
 
     /** What the wall has been fitted into, and how large it was. */
@@ -59,17 +59,17 @@ final class FaceFit {
 
     /** Fits the wall. */
     void now() {
-        drawing.get().ifPresent(this::fit);
+        extent.get().ifPresent(this::fit);
     }
 
-    private void fit(FaceDrawing shown) {
+    private void fit(ChainExtent shown) {
         Point area = viewer.getControl().getSize();
         Insets margin = FacePainter.MARGIN;
         if (area.x <= margin.getWidth() || area.y <= margin.getHeight()) {
             return;
         }
-        DiagramScale wide = DiagramScale.fitting(shown.face().length(), area.x - margin.getWidth());
-        DiagramScale high = DiagramScale.fitting(shown.top().highest(), area.y - margin.getHeight());
+        DiagramScale wide = DiagramScale.fitting(shown.width(), area.x - margin.getWidth());
+        DiagramScale high = DiagramScale.fitting(shown.highest(), area.y - margin.getHeight());
         fitting = true;
         DiagramScale.zoom(viewer).setZoom(Math.min(wide.zoom(), high.zoom()));
         fitting = false;

@@ -1,6 +1,7 @@
 package org.coursewright.layout.ui.editor;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 
 import org.coursewright.bond.Effort;
@@ -20,7 +21,7 @@ import org.eclipse.swt.widgets.Spinner;
 /** Above a wall face: what the wall takes, and up to which course it is laid up. */
 final class FaceHeader extends Composite {
 
-    private static final int COLUMNS = 6;
+    private static final int COLUMNS = 7;
     private static final int SLIDER_WIDTH = 140;
 
     private final Label counts;
@@ -32,10 +33,12 @@ final class FaceHeader extends Composite {
     /**
      * @param parent of the header
      * @param layUpTo told up to which course the wall is to be laid up
+     * @param unfold told whether walls round the corners are to be shown too
      * @param fit shows the whole wall
      * @param export asks for a file and writes a picture to it
      */
-    FaceHeader(Composite parent, IntConsumer layUpTo, Runnable fit, Runnable export) {
+    FaceHeader(Composite parent, IntConsumer layUpTo, Consumer<Boolean> unfold, Runnable fit,
+            Runnable export) {
         super(parent, SWT.NONE);
         this.layUpTo = layUpTo;
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(8, 4).spacing(8, 2).applyTo(this);
@@ -45,6 +48,10 @@ final class FaceHeader extends Composite {
         slider = new Scale(this, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().hint(SLIDER_WIDTH, SWT.DEFAULT).applyTo(slider);
         spinner = new Spinner(this, SWT.BORDER);
+        Button unfolded = new Button(this, SWT.CHECK);
+        unfolded.setText(EditorText.unfold);
+        unfolded.setToolTipText(EditorText.unfoldHint);
+        unfolded.addListener(SWT.Selection, event -> unfold.accept(unfolded.getSelection()));
         button(EditorText.fit, fit);
         button(EditorText.export, export);
         progress = new Label(this, SWT.NONE);

@@ -1,5 +1,6 @@
 package org.coursewright.layout.ui.editor;
 
+import org.coursewright.core.session.ProjectSession;
 import org.coursewright.diagram.ui.editor.ElementInput;
 import org.coursewright.model.building.Wall;
 import org.coursewright.workbench.OpenProjects;
@@ -7,6 +8,8 @@ import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.HandlerUtil;
@@ -19,20 +22,18 @@ public final class OpenWallFaceHandler extends AbstractHandler {
         IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
         Wall wall = Adapters.adapt(HandlerUtil.getCurrentStructuredSelection(event).getFirstElement(), Wall.class);
         if (wall != null) {
-            open(window, wall);
+            window.getService(OpenProjects.class).sessionOf(wall)
+                    .ifPresent(session -> open(window.getActivePage(), session, wall));
         }
         return null;
     }
 
-    private static void open(IWorkbenchWindow window, Wall wall) throws ExecutionException {
-        var input = window.getService(OpenProjects.class).sessionOf(wall)
-                .map(session -> new ElementInput(session, wall));
-        if (input.isPresent()) {
-            try {
-                window.getActivePage().openEditor(input.get(), WallFaceEditor.ID);
-            } catch (PartInitException e) {
-                throw new ExecutionException(e.getMessage(), e);
-            }
+    /** Opens the face of a wall, or shows it if it is open. */
+    static void open(IWorkbenchPage page, ProjectSession session, Wall wall) {
+        try {
+            page.openEditor(new ElementInput(session, wall), WallFaceEditor.ID);
+        } catch (PartInitException e) {
+            ILog.of(OpenWallFaceHandler.class).error(e.getMessage(), e);
         }
     }
 }

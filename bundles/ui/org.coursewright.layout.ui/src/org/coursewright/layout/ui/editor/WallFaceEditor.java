@@ -1,5 +1,6 @@
 package org.coursewright.layout.ui.editor;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
@@ -8,6 +9,8 @@ import org.coursewright.diagram.ui.editor.DiagramEditor;
 import org.coursewright.diagram.ui.history.EditCommand;
 import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.accessible.AccessibleName;
+import org.coursewright.layout.ui.chain.ChainLink;
+import org.coursewright.layout.ui.chain.WallChain;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PieceWalk;
@@ -18,6 +21,7 @@ import org.coursewright.layout.ui.part.FaceState;
 import org.coursewright.layout.ui.part.FaceTrial;
 import org.coursewright.layout.ui.part.OpeningPart;
 import org.coursewright.layout.ui.part.OpeningPlace;
+import org.coursewright.layout.ui.part.WallPart;
 import org.coursewright.layout.ui.strip.AdviceStrip;
 import org.coursewright.layout.ui.strip.StripContent;
 import org.coursewright.measure.Length;
@@ -28,6 +32,7 @@ import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.command.MoveOpeningCommand;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -56,6 +61,8 @@ public final class WallFaceEditor extends DiagramEditor {
     private Optional<PlacedPiece> selected = Optional.empty();
     private Optional<MarkedPieces> marked = Optional.empty();
     private int upTo = Integer.MAX_VALUE;
+    private boolean unfolded;
+    private List<ChainLink> chain = List.of();
 
     private Wall wall() {
         return (Wall) element();
@@ -64,7 +71,7 @@ public final class WallFaceEditor extends DiagramEditor {
     @Override
     public void createPartControl(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
-        header = new FaceHeader(parent, this::layUpTo, this::fit, this::export);
+        header = new FaceHeader(parent, this::layUpTo, this::unfold, this::fit, this::export);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
         markedLine = new MarkedLine(parent, () -> mark(Optional.empty()));
         stack = new FaceStack(parent);
@@ -90,8 +97,9 @@ public final class WallFaceEditor extends DiagramEditor {
                 new FaceMenu.Edits(getActionRegistry(), this::format, this::execute));
         getGraphicalViewer().setContextMenu(menu);
         getGraphicalViewer().setKeyHandler(new FaceKeys(getGraphicalViewer(), this::fit, this::walk, menu));
-        fit = new FaceFit(getGraphicalViewer(), () -> state().drawing(), this::refreshParts);
+        fit = new FaceFit(getGraphicalViewer(), () -> state().extent(), this::refreshParts);
         new PieceHints(getGraphicalViewer(), this::state, this::select).connect();
+        getGraphicalViewer().getControl().addListener(SWT.MouseDoubleClick, event -> openBeside(event.x, event.y));
         AccessibleName.give(getGraphicalViewer().getControl(), this::spoken);
     }
 
@@ -105,7 +113,22 @@ public final class WallFaceEditor extends DiagramEditor {
         Optional<FaceDrawing> drawing = trial.flatMap(FaceTrial::drawing).or(laying::drawing);
         int courses = drawing.map(each -> each.courses().size()).orElse(0);
         return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected, marked,
-                getGraphicalViewer().getControl().getSize().y, trial);
+                getGraphicalViewer().getControl().getSize().y, chain, trial);
+    }
+
+    /** Shows the walls round the corners beside this one, or only this one. */
+    private void unfold(boolean shown) {
+        unfolded = shown;
+        showLaying();
+        fit.now();
+    }
+
+    private void openBeside(int x, int y) {
+        Point at = new Point(x, y);
+        WallPart shown = (WallPart) getGraphicalViewer().getContents();
+        shown.face().translateToRelative(at);
+        shown.beside().stream().filter(figure -> figure.getBounds().contains(at)).findFirst()
+                .ifPresent(figure -> OpenWallFaceHandler.open(getSite().getPage(), session(), figure.link().wall()));
     }
 
     private FaceInk faceInk() {
@@ -126,6 +149,10 @@ public final class WallFaceEditor extends DiagramEditor {
     }
 
     private void showLaying() {
+        chain = unfolded
+                ? laying.outcome().filter(laid -> isElementThere()).map(laid -> WallChain.of(wall(), laid)).orElse(
+                        List.of())
+                : List.of();
         Control canvas = getGraphicalViewer().getControl();
         FaceState state = state();
         header.show(state.drawing(), state.upTo(), laying.isStale());

@@ -18,7 +18,12 @@ import org.coursewright.measure.Length;
  */
 public record FaceCourse(Course course, Length unitBottom, List<Run> runs, List<PlacedPiece> pieces) {
 
-    static FaceCourse of(CourseLayout layout, Length unitHeight) {
+    /**
+     * @param layout of the course
+     * @param unitHeight of its units
+     * @return the course, ready to be drawn
+     */
+    public static FaceCourse of(CourseLayout layout, Length unitHeight) {
         Course course = layout.course();
         List<PlacedPiece> pieces = layout.runs().stream().map(run -> new PlacedRun(course.number(), run))
                 .flatMap(run -> run.pieces().stream()).toList();

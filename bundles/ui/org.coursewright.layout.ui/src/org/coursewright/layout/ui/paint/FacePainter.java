@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.coursewright.layout.ui.face.FaceCourse;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.PlacedPiece;
-import org.coursewright.layout.ui.face.TopLine;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
 import org.eclipse.draw2d.Graphics;
@@ -31,10 +30,14 @@ public record FacePainter(FaceDrawing drawing, FacePlace place, FaceInk ink, Len
 
     /** @return pixels that the wall and its story pole cover */
     public Rectangle bounds() {
-        TopLine top = drawing.top();
-        Rectangle wall = place.box(Length.ZERO, drawing.face().length(), Length.ZERO, top.highest());
+        Rectangle wall = wallBounds();
         return new Rectangle(wall.x - MARGIN.left, wall.y - MARGIN.top, wall.width + MARGIN.getWidth(),
                 wall.height + MARGIN.getHeight());
+    }
+
+    /** @return pixels that the wall itself covers */
+    public Rectangle wallBounds() {
+        return place.box(Length.ZERO, drawing.face().length(), Length.ZERO, drawing.top().highest());
     }
 
     /**
@@ -43,6 +46,23 @@ public record FacePainter(FaceDrawing drawing, FacePlace place, FaceInk ink, Len
      * @param selected a piece to be pointed out
      */
     public void paint(Graphics graphics, Rectangle clip, Optional<PlacedPiece> selected) {
+        paintWall(graphics, clip);
+        if (clip.bottom() > place.foot()) {
+            new HandingPainter(this).paint(graphics);
+        }
+        if (clip.x < place.left() && !drawing.courses().isEmpty()) {
+            new StoryPole(drawing, place, ink, format).paint(graphics, clip);
+        }
+        selected.filter(piece -> piece.course() <= upTo).ifPresent(piece -> paintSelected(graphics, piece));
+    }
+
+    /**
+     * Draws the wall without what stands beside and under it.
+     *
+     * @param graphics to draw on
+     * @param clip what has to be drawn
+     */
+    public void paintWall(Graphics graphics, Rectangle clip) {
         CoursePainter courses = new CoursePainter(place, ink, drawing.top());
         for (FaceCourse course : drawing.courses()) {
             boolean seen = place.y(course.top()) <= clip.bottom() && place.y(course.course().bottom()) >= clip.y;
@@ -55,13 +75,6 @@ public record FacePainter(FaceDrawing drawing, FacePlace place, FaceInk ink, Len
         paintOutline(graphics);
         obstacles.paintTrouble(graphics);
         new PinPainter(this).paint(graphics);
-        if (clip.bottom() > place.foot()) {
-            new HandingPainter(this).paint(graphics);
-        }
-        if (clip.x < place.left() && !drawing.courses().isEmpty()) {
-            new StoryPole(drawing, place, ink, format).paint(graphics, clip);
-        }
-        selected.filter(piece -> piece.course() <= upTo).ifPresent(piece -> paintSelected(graphics, piece));
     }
 
     private void paintOutline(Graphics graphics) {

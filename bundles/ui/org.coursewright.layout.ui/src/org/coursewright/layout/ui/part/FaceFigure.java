@@ -2,6 +2,7 @@ package org.coursewright.layout.ui.part;
 
 import java.util.Optional;
 
+import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FacePainter;
@@ -23,6 +24,11 @@ public final class FaceFigure extends Figure {
         marks = shown.flatMap(each -> pieces.map(which -> new MarkPainter(each, which)));
         setBounds(shown.map(FacePainter::bounds).orElseGet(Rectangle::new));
         repaint();
+    }
+
+    /** @return how the wall is laid that is shown, empty if there is none */
+    public Optional<FaceDrawing> drawing() {
+        return painter.map(FacePainter::drawing);
     }
 
     /** @return how many pieces are shown */

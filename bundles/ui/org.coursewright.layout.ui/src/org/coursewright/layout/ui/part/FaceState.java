@@ -1,8 +1,11 @@
 package org.coursewright.layout.ui.part;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.chain.ChainExtent;
+import org.coursewright.layout.ui.chain.ChainLink;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PlacedPiece;
@@ -21,17 +24,31 @@ import org.coursewright.measure.LengthFormat;
  * @param selected a piece to be pointed out
  * @param marked pieces to be found among all others
  * @param height pixels that there are for the wall
+ * @param chain walls round the corners, shown beside it; none unless somebody asks for them
  * @param trial how the wall would be laid with an opening elsewhere, while it is dragged
  */
 public record FaceState(Optional<FaceDrawing> drawing, FaceInk ink, LengthFormat format, int upTo,
-        Optional<PlacedPiece> selected, Optional<MarkedPieces> marked, int height, Optional<FaceTrial> trial) {
+        Optional<PlacedPiece> selected, Optional<MarkedPieces> marked, int height,
+        List<ChainLink> chain, Optional<FaceTrial> trial) {
+
+    public FaceState {
+        chain = List.copyOf(chain);
+    }
 
     /**
      * @param scale pixels of lengths
      * @return where things of the wall are
      */
     public FacePlace place(DiagramScale scale) {
-        Length highest = drawing.map(each -> each.top().highest()).orElse(Length.ZERO);
-        return FacePlace.of(scale, highest, height);
+        Optional<ChainExtent> extent = extent();
+        Length highest = extent.map(ChainExtent::highest).orElse(Length.ZERO);
+        FacePlace place = FacePlace.of(scale, highest, height);
+        int before = extent.map(ChainExtent::before).map(scale::toPixels).orElse(0);
+        return new FacePlace(scale, place.left() + before, place.foot());
+    }
+
+    /** @return how much room the wall takes with those beside it, empty while it is not known how it is laid */
+    public Optional<ChainExtent> extent() {
+        return drawing.map(each -> ChainExtent.of(each, chain));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.part.GroundPart;
+import org.coursewright.layout.ui.chain.ChainFigure;
 import org.coursewright.layout.ui.paint.FacePainter;
 import org.coursewright.layout.ui.paint.FacePlace;
 import org.coursewright.model.building.Opening;
@@ -22,6 +23,7 @@ public final class WallPart extends GroundPart<Wall> {
 
     private final Supplier<FaceState> state;
     private final FaceFigure face = new FaceFigure();
+    private List<ChainFigure> beside = List.of();
 
     /**
      * @param wall to be shown
@@ -53,7 +55,7 @@ public final class WallPart extends GroundPart<Wall> {
     /** Puts openings over the figure of all pieces. */
     @Override
     protected void addChildVisual(EditPart child, int index) {
-        getContentPane().add(((GraphicalEditPart) child).getFigure(), index + 1);
+        getContentPane().add(((GraphicalEditPart) child).getFigure(), index + 1 + beside.size());
     }
 
     @Override
@@ -62,7 +64,23 @@ public final class WallPart extends GroundPart<Wall> {
         FacePlace place = shown.place(scale());
         face.show(shown.drawing().map(drawing -> new FacePainter(drawing, place, shown.ink(), shown.format(),
                 shown.upTo())), shown.selected(), shown.marked());
+        showChain(shown, place);
         setLayoutConstraint(this, face, face.getBounds().getCopy());
+    }
+
+    /** Walls beside this one are drawn anew each time; there are few of them. */
+    private void showChain(FaceState shown, FacePlace place) {
+        beside.forEach(getFigure()::remove);
+        beside = shown.drawing().map(drawing -> new FacePainter(drawing, place, shown.ink(), shown.format(),
+                shown.upTo() < drawing.courses().size() ? shown.upTo() : Integer.MAX_VALUE))
+                .map(painter -> shown.chain().stream().map(link -> new ChainFigure(link, painter)).toList())
+                .orElse(List.of());
+        beside.forEach(wall -> getFigure().add(wall, wall.getBounds().getCopy(), 0));
+    }
+
+    /** @return the walls that are shown beside this one */
+    public List<ChainFigure> beside() {
+        return List.copyOf(beside);
     }
 
     /** The wall can be selected and not be dragged. */

@@ -59,7 +59,10 @@ final class ProposalsPanel extends Composite {
         super(parent, SWT.NONE);
         this.choices = choices;
         GridLayoutFactory.fillDefaults().margins(6, 4).spacing(0, 4).applyTo(this);
-        Composite buttons = new Composite(this, SWT.NONE);
+        Composite head = new Composite(this, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(12, 0).applyTo(head);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
+        Composite buttons = new Composite(head, SWT.NONE);
         buttons.setLayout(row());
         find = button(buttons, ProposalText.find, shown -> choices.find());
         cancel = button(buttons, ProposalText.cancel, shown -> choices.cancel());
@@ -67,8 +70,9 @@ final class ProposalsPanel extends Composite {
         refuse = button(buttons, ProposalText.refuse, shown -> choices.answer(shown, ProposalState.REFUSED));
         reopen = button(buttons, ProposalText.reopen, shown -> choices.answer(shown, ProposalState.OPEN));
         comment = button(buttons, ProposalText.comment, choices::comment);
-        words = new Label(this, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(words);
+        words = new Label(head, SWT.WRAP);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(1, SWT.DEFAULT)
+                .applyTo(words);
         table = createTable();
         searching(false);
     }
@@ -107,11 +111,6 @@ final class ProposalsPanel extends Composite {
         return made;
     }
 
-    /** The table, for whoever follows the selection. */
-    TableViewer table() {
-        return table;
-    }
-
     /** The proposals that are selected, in the order they were offered in. */
     List<Proposal> selection() {
         IStructuredSelection selection = table.getStructuredSelection();
@@ -131,7 +130,7 @@ final class ProposalsPanel extends Composite {
     /** Shows a sentence over the table. */
     void say(String sentence) {
         words.setText(sentence);
-        layout();
+        layout(true, true);
     }
 
     /** Whether proposals are being looked for. */

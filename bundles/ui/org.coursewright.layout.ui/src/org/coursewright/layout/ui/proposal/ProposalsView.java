@@ -48,7 +48,6 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
         projects = getSite().getService(OpenProjects.class);
         panel = new ProposalsPanel(parent, new Chosen());
         effect = new EffectTrial(parent.getDisplay()::asyncExec, this::told);
-        getSite().setSelectionProvider(panel.table());
         projects.addListener(this);
         show();
     }

@@ -21,11 +21,11 @@ import org.eclipse.swt.widgets.Composite;
 /** Under a wall: cuts against the place of the opening that is selected or dragged. A click brings the opening there. */
 public final class AdviceStrip extends Canvas {
 
-    private static final int HEIGHT = 96;
-    private static final int WORDS = 190;
+    private static final int HEIGHT = 112;
+    private static final int WORDS = 230;
     private static final int MARGIN = 8;
     private static final int OVER = 18;
-    private static final int UNDER = 12;
+    private static final int UNDER = 26;
 
     private final Consumer<Length> bring;
     private Optional<StripContent> content = Optional.empty();
@@ -80,8 +80,15 @@ public final class AdviceStrip extends Canvas {
             return StripText.selectOpening;
         }
         String title = NLS.bind(StripText.title, shown.opening().get());
-        return title + shown.cuts().map(cuts -> cuts.goesOn() ? StripText.goesOn : StripText.legend)
-                .orElse(StripText.looking);
+        return shown.cuts().map(cuts -> title + found(shown, cuts)).orElse(title + StripText.looking);
+    }
+
+    /** What the place where the opening is needs, and the fewest that any place needs that was laid. */
+    private static String found(StripContent shown, PlaceCuts cuts) {
+        String here = shown.at().flatMap(cuts::at).map(point -> NLS.bind(StripText.here, point.cutPieces())).orElse("");
+        String fewest = cuts.best().stream().findFirst()
+                .map(point -> NLS.bind(StripText.fewest, point.cutPieces(), cuts.best().size())).orElse("");
+        return here + fewest + StripText.legend + (cuts.goesOn() ? StripText.goesOn : "");
     }
 
     private Optional<StripScale> scale() {

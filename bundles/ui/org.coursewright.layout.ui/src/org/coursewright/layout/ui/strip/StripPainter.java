@@ -1,9 +1,12 @@
 package org.coursewright.layout.ui.strip;
 
+import java.util.stream.Stream;
+
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.layout.ui.paint.FaceInk;
 import org.coursewright.layout.ui.trial.PlaceCuts;
+import org.coursewright.measure.Length;
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -20,11 +23,14 @@ record StripPainter(StripContent content, StripScale scale) {
     private static final int MARK = 4;
     private static final int LEAST_FOR_NUMBER = 16;
     private static final int LINE = 2;
+    private static final int GAP = 4;
+    private static final int UNDER_MARKS = 8;
 
     void paint(Graphics graphics) {
         PlaceCuts cuts = scale.cuts();
         cuts.points().forEach(point -> column(graphics, point));
         cuts.best().forEach(point -> mark(graphics, scale.column(point)));
+        axis(graphics);
         content.at().ifPresent(at -> {
             int x = scale.x(at.minus(cuts.planned()));
             graphics.setForegroundColor(ink().basic().accent());
@@ -32,6 +38,26 @@ record StripPainter(StripContent content, StripScale scale) {
             graphics.drawLine(x, scale.area().y, x, scale.area().bottom());
             graphics.setLineWidth(1);
         });
+    }
+
+    /** The greatest number beside the columns; under them how far places are from the planned one. */
+    private void axis(Graphics graphics) {
+        Rectangle area = scale.area();
+        graphics.setForegroundColor(ink().basic().text());
+        String most = Integer.toString(scale.cuts().mostCuts());
+        int width = FigureUtilities.getTextExtents(most, graphics.getFont()).width;
+        graphics.drawText(most, area.x - width - GAP, area.y);
+        int ends = scale.cuts().points().size() - 1;
+        Stream.of(0, ends).distinct().map(scale.cuts().points()::get).forEach(point -> tick(graphics, point.change()));
+        tick(graphics, Length.ZERO);
+    }
+
+    private void tick(Graphics graphics, Length change) {
+        String words = (change.signum() > 0 ? "+" : "") + content.format().format(change);
+        int width = FigureUtilities.getTextExtents(words, graphics.getFont()).width;
+        Rectangle area = scale.area();
+        int x = Math.max(area.x, Math.min(area.right() - width, scale.x(change) - width / 2));
+        graphics.drawText(words, x, area.bottom() + UNDER_MARKS);
     }
 
     private FaceInk ink() {

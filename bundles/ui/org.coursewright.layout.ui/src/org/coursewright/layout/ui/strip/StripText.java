@@ -6,7 +6,9 @@ import org.eclipse.osgi.util.NLS;
 final class StripText extends NLS {
 
     public static String atLeastThere;
+    public static String fewest;
     public static String goesOn;
+    public static String here;
     public static String laidThere;
     public static String legend;
     public static String looking;

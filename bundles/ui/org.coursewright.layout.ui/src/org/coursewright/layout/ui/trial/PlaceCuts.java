@@ -50,6 +50,14 @@ public record PlaceCuts(Length planned, List<ProfilePoint> points, boolean goesO
                 .min(Comparator.comparing(place -> place.minus(offset).abs()));
     }
 
+    /**
+     * @param offset of the opening
+     * @return what is known of that place
+     */
+    public Optional<ProfilePoint> at(Length offset) {
+        return points.stream().filter(point -> planned.plus(point.change()).equals(offset)).findFirst();
+    }
+
     /** @return the most cuts of a point, 0 if there is none */
     public int mostCuts() {
         return points.stream().mapToInt(ProfilePoint::cutPieces).max().orElse(0);

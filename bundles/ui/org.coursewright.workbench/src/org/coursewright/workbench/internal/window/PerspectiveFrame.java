@@ -12,7 +12,7 @@ import org.eclipse.ui.IPerspectiveFactory;
  */
 abstract class PerspectiveFrame implements IPerspectiveFactory {
 
-    private static final float ABOVE_FINDINGS = 0.78f;
+    private static final float ABOVE_FINDINGS = 0.75f;
     private static final float ABOVE_HISTORY = 0.6f;
     private static final float LEFT = 0.24f;
     private static final float BEFORE_PROPERTIES = 0.72f;

@@ -1,0 +1,203 @@
+package org.coursewright.layout.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.coursewright.bond.Obstacle;
+import org.coursewright.bond.advice.ProfilePoint;
+import org.coursewright.bond.advice.ProfilePoint.Basis;
+import org.coursewright.core.session.ProjectSession;
+import org.coursewright.layout.ui.strip.AdviceStrip;
+import org.coursewright.layout.ui.strip.StripContent;
+import org.coursewright.layout.ui.trial.PlaceCuts;
+import org.coursewright.measure.Length;
+import org.coursewright.measure.LengthFormat;
+import org.coursewright.model.building.Opening;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.EditDomain;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.MouseEvent;
+import org.eclipse.swt.widgets.Event;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An opening is dragged: the wall is laid anew on the way, and the strip says what each place needs. */
+class FaceTrialTest {
+
+    @TempDir
+    private Path folder;
+    private OpenFace face;
+    private Opening window;
+    private Point held;
+    private int last;
+
+    @BeforeEach
+    void openTheWall() throws Exception {
+        face = OpenFace.of(SmallHouse.in(folder), "W1");
+        face.laid();
+        window = face.opening("N1");
+    }
+
+    @AfterEach
+    void closeTheWall() {
+        OpenFace.closeAll();
+    }
+
+    @Test
+    void wallIsLaidAnewWhileItsOpeningIsDraggedAndTheProjectStaysAsItIs() {
+        Length before = window.getOffset();
+        take();
+        drag(40);
+        OpenFace.await(() -> shownOffset().isGreaterThan(before));
+
+        assertEquals(before, window.getOffset());
+        assertFalse(face.editor().isDirty());
+        OpenFace.await(() -> Screen.labels().stream().anyMatch(text -> text.contains("Proven: no layout")
+                || text.contains("Improved, not proven")));
+
+        give();
+        Length after = window.getOffset();
+        assertEquals(shownOffset(), after);
+        assertTrue(after.isGreaterThan(before));
+        face.laid();
+        assertEquals(after, shownOffset());
+
+        OpenFace.active().ifPresent(ProjectSession::undo);
+        assertEquals(before, window.getOffset());
+    }
+
+    @Test
+    void dragThatIsGivenUpShowsTheWallAsItIs() {
+        Length before = window.getOffset();
+        take();
+        drag(40);
+        OpenFace.await(() -> shownOffset().isGreaterThan(before));
+        face.viewer().getEditDomain().setActiveTool(face.viewer().getEditDomain().getDefaultTool());
+        OpenFace.await(() -> shownOffset().equals(before));
+
+        assertEquals(before, window.getOffset());
+        assertFalse(face.editor().isDirty());
+    }
+
+    @Test
+    void stripShowsCutsByPlaceForTheSelectedOpening() {
+        face.viewer().select(face.part(window));
+        PlaceCuts cuts = known();
+
+        assertEquals(Optional.of("Window N1"), content().opening());
+        assertTrue(cuts.points().size() > 30, () -> "places: " + cuts.points().size());
+        ProfilePoint here = cuts.at(window.getOffset()).orElseThrow();
+        assertEquals(Basis.LAID, here.basis());
+        assertEquals(face.laid().layout().cutPieces(), here.cutPieces());
+        assertTrue(cuts.best().stream().allMatch(best -> best.cutPieces() < here.cutPieces()));
+    }
+
+    @Test
+    void placeWithTheFewestCutsDrawsTheOpening() {
+        face.viewer().select(face.part(window));
+        Length best = nearestBest();
+        int step = best.isGreaterThan(window.getOffset()) ? 1 : -1;
+        take();
+        for (int by = step; !shownPlace().equals(best) && Math.abs(by) < 200; by += step) {
+            drag(by);
+        }
+        give();
+
+        assertEquals(best, window.getOffset());
+    }
+
+    @Test
+    void clickOnTheStripBringsTheOpeningThere() {
+        face.viewer().select(face.part(window));
+        Length best = nearestBest();
+        AdviceStrip strip = strip();
+        for (int x = 0; x < strip.getSize().x && !window.getOffset().equals(best); x += 3) {
+            if (hint(strip, x).startsWith(LengthFormat.INCHES.format(best) + " from")) {
+                Screen.click(strip, x, strip.getSize().y / 2);
+            }
+        }
+
+        assertEquals(best, window.getOffset());
+        OpenFace.active().ifPresent(ProjectSession::undo);
+        assertEquals(SmallHouse.inches("45"), window.getOffset());
+    }
+
+    private static String hint(AdviceStrip strip, int x) {
+        Event event = new Event();
+        event.x = x;
+        event.y = strip.getSize().y / 2;
+        strip.notifyListeners(SWT.MouseMove, event);
+        return String.valueOf(strip.getToolTipText());
+    }
+
+    private Length nearestBest() {
+        PlaceCuts cuts = known();
+        return cuts.best().stream().map(point -> cuts.planned().plus(point.change()))
+                .min((a, b) -> a.minus(window.getOffset()).abs().compareTo(b.minus(window.getOffset()).abs()))
+                .orElseThrow();
+    }
+
+    /** Where the wall is shown with the opening, as it is laid. */
+    private Length shownOffset() {
+        return face.wallPart().face().drawing().stream().flatMap(drawing -> drawing.face().obstacles().stream())
+                .filter(each -> each.kind() == Obstacle.Kind.OPENING).map(Obstacle::from).findFirst().orElseThrow();
+    }
+
+    /** Where the strip says that the opening is dragged to. */
+    private Length shownPlace() {
+        return content().at().orElseThrow();
+    }
+
+    private PlaceCuts known() {
+        OpenFace.await(() -> content().cuts().filter(cuts -> !cuts.goesOn()).isPresent());
+        return content().cuts().orElseThrow();
+    }
+
+    private StripContent content() {
+        return strip().content().orElseThrow();
+    }
+
+    private static AdviceStrip strip() {
+        return Screen.all(AdviceStrip.class).findFirst().orElseThrow();
+    }
+
+    private void take() {
+        Rectangle box = face.part(window).getFigure().getBounds().getCopy();
+        face.part(window).getFigure().translateToAbsolute(box);
+        held = box.getCenter();
+        domain().mouseDown(mouse(held, 0), face.viewer());
+    }
+
+    private void drag(int by) {
+        domain().mouseDrag(mouse(held.getTranslated(by / 2, 0), SWT.BUTTON1), face.viewer());
+        domain().mouseDrag(mouse(held.getTranslated(by, 0), SWT.BUTTON1), face.viewer());
+        OpenFace.settle();
+        last = by;
+    }
+
+    private void give() {
+        domain().mouseUp(mouse(held.getTranslated(last, 0), SWT.BUTTON1), face.viewer());
+        OpenFace.settle();
+    }
+
+    private EditDomain domain() {
+        return face.viewer().getEditDomain();
+    }
+
+    private MouseEvent mouse(Point at, int buttons) {
+        Event event = new Event();
+        event.widget = face.viewer().getControl();
+        event.x = at.x;
+        event.y = at.y;
+        event.button = 1;
+        event.stateMask = buttons;
+        return new MouseEvent(event);
+    }
+}

@@ -1,0 +1,2 @@
+/** Walls round corners, unfolded beside the wall that is shown. */
+package org.coursewright.layout.ui.chain;
