@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.core.fit.FitOutcome;
 import org.coursewright.core.fit.FitProposal;
-import org.coursewright.core.fit.Saving;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.project.Project;
@@ -59,7 +58,7 @@ public final class ProposalDrafts {
         draft.setDimension(Dimension.valueOf(adjustable.dimension().name()));
         draft.setFrom(found.change().from());
         draft.setTo(found.change().to());
-        draft.setReason(reason(found.saving()));
+        draft.setReason(new SavingWords(found.saving()).text());
         draft.setState(ProposalState.OPEN);
         draft.setBy(by.isBlank() ? null : by);
         draft.setAt(at);
@@ -83,23 +82,5 @@ public final class ProposalDrafts {
     private static Stream<Opening> opening(Wall wall, Adjustable adjustable) {
         return wall.getOpenings().stream()
                 .filter(opening -> adjustable.opening().filter(mark -> mark.equals(opening.getMark())).isPresent());
-    }
-
-    /** What was promised when the change was proposed; only what it spares is worth telling. */
-    private static String reason(Saving saving) {
-        List<String> parts = new ArrayList<>();
-        add(parts, saving.cuts(), "cut piece");
-        add(parts, saving.laps(), "short lap");
-        add(parts, saving.blocks(), "block");
-        saving.minutes().filter(minutes -> minutes.signum() != 0)
-                .ifPresent(minutes -> parts.add(minutes.stripTrailingZeros().toPlainString() + " min"));
-        saving.cost().filter(cost -> cost.amount().signum() != 0).ifPresent(cost -> parts.add(cost.toString()));
-        return "Spares " + String.join(", ", parts) + ".";
-    }
-
-    private static void add(List<String> parts, long count, String what) {
-        if (count != 0) {
-            parts.add("%d %s%s".formatted(count, what, Math.abs(count) == 1 ? "" : "s"));
-        }
     }
 }

@@ -7,6 +7,7 @@ import org.coursewright.core.session.ProjectStore;
 import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.BuildingFactory;
+import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.catalogue.CatalogueFactory;
@@ -32,6 +33,21 @@ final class LargeWall {
     static Path in(Path folder) throws ProjectFileException {
         Path file = folder.resolve("large.coursewright");
         new ProjectStore().save(project(), file);
+        return file;
+    }
+
+    /** The same with a window in the middle. */
+    static Path withAWindow(Path folder) throws ProjectFileException {
+        Path file = folder.resolve("window.coursewright");
+        Project project = project();
+        Opening window = BuildingFactory.eINSTANCE.createOpening();
+        window.setMark("N1");
+        window.setOffset(Length.ofMillimetres(UNITS / 2L * MODULE));
+        window.setWidth(Length.ofMillimetres(4L * MODULE + JOINT));
+        window.setSill(Length.ofMillimetres(10L * COURSE));
+        window.setHeight(Length.ofMillimetres(15L * COURSE));
+        project.getBuilding().getStoreys().get(0).getWalls().get(0).getOpenings().add(window);
+        new ProjectStore().save(project, file);
         return file;
     }
 

@@ -113,11 +113,16 @@ final class OpenFace {
         return wall.getOpenings().stream().filter(each -> each.getMark().equals(mark)).findFirst().orElseThrow();
     }
 
-    /** How the wall is laid, of the project as it is now; waits for it. */
-    FaceDrawing laid() {
+    /** How the building is laid, of the project as it is now; waits for it. */
+    LayoutOutcome layout() {
         await(() -> outcome().isPresent());
         settle();
-        return FaceDrawing.of(wall, outcome().orElseThrow()).orElseThrow();
+        return outcome().orElseThrow();
+    }
+
+    /** How the wall is laid, of the project as it is now; waits for it. */
+    FaceDrawing laid() {
+        return FaceDrawing.of(wall, layout()).orElseThrow();
     }
 
     static void await(BooleanSupplier happened) {

@@ -1,0 +1,36 @@
+package org.coursewright.core.proposal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.Optional;
+
+import org.coursewright.core.fit.Saving;
+import org.coursewright.measure.Money;
+import org.junit.jupiter.api.Test;
+
+class SavingWordsTest {
+
+    private static String words(int laps, int cuts, long blocks) {
+        return new SavingWords(new Saving(laps, cuts, blocks, Optional.empty(), Optional.empty())).text();
+    }
+
+    @Test
+    void whatIsSparedIsToldBeforeWhatIsTakenMore() {
+        assertThat(words(0, 14, -3)).isEqualTo("Spares 14 cut pieces; takes 3 blocks more.");
+    }
+
+    @Test
+    void oneIsNotSeveralAndWhatStaysTheSameIsLeftOut() {
+        assertThat(words(1, 0, 0)).isEqualTo("Spares 1 short lap.");
+    }
+
+    @Test
+    void minutesAndCostAreToldIfTheyAreKnown() {
+        Saving saving = new Saving(0, 6, 0, Optional.of(new BigDecimal("9.0")),
+                Optional.of(new Money(new BigDecimal("12.50"), Currency.getInstance("USD"))));
+
+        assertThat(new SavingWords(saving).text()).isEqualTo("Spares 6 cut pieces, 9 min, 12.50 USD.");
+    }
+}
