@@ -18,6 +18,7 @@ final class Demo {
         while (!Files.exists(here.resolve(PLACE))) {
             here = here.getParent();
         }
+        Files.createDirectories(folder);
         return Files.copy(here.resolve(PLACE), folder.resolve("clinic.coursewright"));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
@@ -18,9 +19,9 @@ import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.layout.ui.trial.DragTrial;
 import org.coursewright.measure.Length;
 import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,17 +34,21 @@ class LargeWallFramesTest {
 
     private static final int FRAMES = 60;
     private static final int DRAGS = 40;
-    private static final Duration MOST = Duration.ofMillis(500);
+    /** Thirty frames a second. */
+    private static final Duration AIM = Duration.ofMillis(33);
+    private static final Duration AIM_DRAG = Duration.ofMillis(50);
+    /** What the engine takes for a wall of 20,000 units is no matter of the window. */
+    private static final Duration AIM_LARGE = Duration.ofMillis(1000);
+    private static final int TOLERATED = 10;
     private static final Path FIGURES = Path.of("target", "wall-face-frames.txt");
 
     @TempDir
     private Path folder;
+    private final AtomicInteger painted = new AtomicInteger();
     private OpenFace face;
 
-    @BeforeEach
-    void openTheWall() throws Exception {
-        face = OpenFace.of(LargeWall.withAWindow(folder), LargeWall.MARK);
-        assertTrue(face.laid().count().total() > 20_000);
+    private void open(Path file, String mark) throws Exception {
+        face = OpenFace.of(file, mark);
         OpenFace.await(() -> face.wallPart().face().pieces() == face.laid().count().total());
     }
 
@@ -54,16 +59,33 @@ class LargeWallFramesTest {
 
     @Test
     void scrollingAndZoomingKeepUpWithTheEye() throws Exception {
+        open(LargeWall.withAWindow(folder), LargeWall.MARK);
+        assertTrue(face.laid().count().total() > 20_000);
         FigureCanvas canvas = (FigureCanvas) face.viewer().getControl();
+        canvas.addListener(SWT.Paint, event -> painted.incrementAndGet());
         DiagramScale.zoom(face.viewer()).setZoom(0.5);
         OpenFace.settle();
-        note("scroll sideways", frames(frame -> canvas.scrollToX(20 * frame)));
-        note("scroll up and down", frames(frame -> canvas.scrollToY(20 * frame)));
-        note("zoom", frames(frame -> DiagramScale.zoom(face.viewer()).setZoom(0.05 + 0.01 * frame)));
+        note(AIM, "scroll sideways", frames(frame -> canvas.scrollToX(20 * frame)));
+        note(AIM, "scroll up and down", frames(frame -> canvas.scrollToY(20 * frame)));
+        note(AIM, "zoom", frames(frame -> DiagramScale.zoom(face.viewer()).setZoom(0.05 + 0.01 * frame)));
     }
 
     @Test
     void answerToADragComesSoon() throws Exception {
+        open(LargeWall.withAWindow(folder), LargeWall.MARK);
+        note(AIM_LARGE, "drag in a wall of 20,000 units, first answer", answers());
+    }
+
+    @Test
+    void answerToADragInTheDemoComesSooner() throws Exception {
+        for (String mark : List.of("W1", "W2", "P3")) {
+            open(Demo.copyInto(folder.resolve(mark)), mark);
+            note(AIM_DRAG, "drag in wall %s of the demo, first answer".formatted(mark), answers());
+            OpenFace.closeAll();
+        }
+    }
+
+    private long[] answers() {
         long[] taken = new long[DRAGS];
         AtomicBoolean answered = new AtomicBoolean();
         Display display = Display.getCurrent();
@@ -81,23 +103,22 @@ class LargeWallFramesTest {
             taken[i] = System.nanoTime() - begin;
         }
         trial.end();
-        note("drag, first answer", taken);
+        return taken;
     }
 
     private long[] frames(IntConsumer change) {
         long[] taken = new long[FRAMES];
         for (int i = 0; i < FRAMES; i++) {
             long begin = System.nanoTime();
+            int before = painted.get();
             change.accept(i + 1);
-            face.viewer().flush();
-            face.viewer().getControl().update();
-            OpenFace.settle();
+            OpenFace.await(() -> painted.get() > before);
             taken[i] = System.nanoTime() - begin;
         }
         return taken;
     }
 
-    private static void note(String what, long[] taken) throws Exception {
+    private static void note(Duration aim, String what, long[] taken) throws Exception {
         long[] sorted = taken.clone();
         Arrays.sort(sorted);
         double median = sorted[sorted.length / 2] / 1e6;
@@ -110,6 +131,6 @@ class LargeWallFramesTest {
                 String.format(Locale.ENGLISH, "%s: median %.1f ms, 95 %% within %.1f ms, %d times", what, median, late,
                         taken.length));
         Files.write(FIGURES, lines);
-        assertTrue(late < MOST.toMillis(), lines::toString);
+        assertTrue(late < aim.multipliedBy(TOLERATED).toMillis(), lines::toString);
     }
 }
