@@ -1,6 +1,5 @@
 package org.coursewright.layout.ui.editor;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
@@ -9,8 +8,6 @@ import org.coursewright.diagram.ui.editor.DiagramEditor;
 import org.coursewright.diagram.ui.history.EditCommand;
 import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.accessible.AccessibleName;
-import org.coursewright.layout.ui.chain.ChainLink;
-import org.coursewright.layout.ui.chain.WallChain;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PieceWalk;
@@ -19,20 +16,10 @@ import org.coursewright.layout.ui.paint.FaceInk;
 import org.coursewright.layout.ui.part.FaceParts;
 import org.coursewright.layout.ui.part.FaceState;
 import org.coursewright.layout.ui.part.FaceTrial;
-import org.coursewright.layout.ui.part.OpeningPart;
-import org.coursewright.layout.ui.part.OpeningPlace;
-import org.coursewright.layout.ui.part.WallPart;
-import org.coursewright.layout.ui.strip.AdviceStrip;
-import org.coursewright.layout.ui.strip.StripContent;
-import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
-import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
-import org.coursewright.model.edit.ElementLabels;
-import org.coursewright.model.edit.command.MoveOpeningCommand;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.eclipse.core.runtime.Adapters;
-import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPart;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -57,12 +44,11 @@ public final class WallFaceEditor extends DiagramEditor {
     private FaceFit fit;
     private MarkedLine markedLine;
     private FaceTrials trials;
-    private AdviceStrip strip;
+    private PlaceStrip strip;
+    private Unfolding unfolding;
     private Optional<PlacedPiece> selected = Optional.empty();
     private Optional<MarkedPieces> marked = Optional.empty();
     private int upTo = Integer.MAX_VALUE;
-    private boolean unfolded;
-    private List<ChainLink> chain = List.of();
 
     private Wall wall() {
         return (Wall) element();
@@ -80,12 +66,13 @@ public final class WallFaceEditor extends DiagramEditor {
         laying = new WallLaying(wall(), results(), display, this::laid);
         trials = new FaceTrials(wall(), laying, new FaceTrials.Surroundings(display, LengthStep.of(format().unit()),
                 this::showLaying, this::showStrip));
+        unfolding = new Unfolding(wall(), beside -> OpenWallFaceHandler.open(getSite().getPage(), session(), beside));
         super.createPartControl(stack);
-        strip = new AdviceStrip(parent, this::bring);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(strip);
+        strip = new PlaceStrip(parent, trials, this::execute);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(strip.control());
+        strip.follow(getGraphicalViewer());
         Legend legend = new Legend(parent, faceInk());
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(legend);
-        getGraphicalViewer().addSelectionChangedListener(event -> trials.advise(selectedOpening()));
         showLaying();
     }
 
@@ -99,7 +86,7 @@ public final class WallFaceEditor extends DiagramEditor {
         getGraphicalViewer().setKeyHandler(new FaceKeys(getGraphicalViewer(), this::fit, this::walk, menu));
         fit = new FaceFit(getGraphicalViewer(), () -> state().extent(), this::refreshParts);
         new PieceHints(getGraphicalViewer(), this::state, this::select).connect();
-        getGraphicalViewer().getControl().addListener(SWT.MouseDoubleClick, event -> openBeside(event.x, event.y));
+        unfolding.follow(getGraphicalViewer());
         AccessibleName.give(getGraphicalViewer().getControl(), this::spoken);
     }
 
@@ -113,22 +100,14 @@ public final class WallFaceEditor extends DiagramEditor {
         Optional<FaceDrawing> drawing = trial.flatMap(FaceTrial::drawing).or(laying::drawing);
         int courses = drawing.map(each -> each.courses().size()).orElse(0);
         return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected, marked,
-                getGraphicalViewer().getControl().getSize().y, chain, trial);
+                getGraphicalViewer().getControl().getSize().y, unfolding.links(), trial);
     }
 
     /** Shows the walls round the corners beside this one, or only this one. */
     private void unfold(boolean shown) {
-        unfolded = shown;
+        unfolding.show(shown);
         showLaying();
         fit.now();
-    }
-
-    private void openBeside(int x, int y) {
-        Point at = new Point(x, y);
-        WallPart shown = (WallPart) getGraphicalViewer().getContents();
-        shown.face().translateToRelative(at);
-        shown.beside().stream().filter(figure -> figure.getBounds().contains(at)).findFirst()
-                .ifPresent(figure -> OpenWallFaceHandler.open(getSite().getPage(), session(), figure.link().wall()));
     }
 
     private FaceInk faceInk() {
@@ -149,10 +128,7 @@ public final class WallFaceEditor extends DiagramEditor {
     }
 
     private void showLaying() {
-        chain = unfolded
-                ? laying.outcome().filter(laid -> isElementThere()).map(laid -> WallChain.of(wall(), laid)).orElse(
-                        List.of())
-                : List.of();
+        unfolding.laid(laying.outcome().filter(laid -> isElementThere()));
         Control canvas = getGraphicalViewer().getControl();
         FaceState state = state();
         header.show(state.drawing(), state.upTo(), laying.isStale());
@@ -169,23 +145,7 @@ public final class WallFaceEditor extends DiagramEditor {
     }
 
     private void showStrip() {
-        Optional<Opening> opening = trials.advised();
-        Optional<Length> at = trials.place().map(OpeningPlace::offset);
-        strip.show(new StripContent(opening.map(ElementLabels::of), trials.cuts(), at,
-                faceInk(), format()));
-    }
-
-    private Optional<Opening> selectedOpening() {
-        return getGraphicalViewer().getSelectedEditParts().size() == 1
-                && getGraphicalViewer().getSelectedEditParts().get(0) instanceof OpeningPart part
-                        ? Optional.of(part.element())
-                        : Optional.empty();
-    }
-
-    private void bring(Length offset) {
-        trials.advised().filter(opening -> !opening.getOffset().equals(offset))
-                .ifPresent(opening -> getCommandStack().execute(
-                        new EditCommand(new MoveOpeningCommand(opening, offset))));
+        strip.show(faceInk(), format());
     }
 
     /** Makes an edit, or says in the status line why it cannot be made. */
