@@ -21,11 +21,10 @@ import org.eclipse.swt.widgets.Spinner;
 /** Above a wall face: what the wall takes, and up to which course it is laid up. */
 final class FaceHeader extends Composite {
 
-    private static final int COLUMNS = 7;
+    private static final int COLUMNS = 6;
     private static final int SLIDER_WIDTH = 140;
 
     private final Label counts;
-    private final Label progress;
     private final Scale slider;
     private final Spinner spinner;
     private final IntConsumer layUpTo;
@@ -54,8 +53,6 @@ final class FaceHeader extends Composite {
         unfolded.addListener(SWT.Selection, event -> unfold.accept(unfolded.getSelection()));
         button(EditorText.fit, fit);
         button(EditorText.export, export);
-        progress = new Label(this, SWT.NONE);
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(progress);
         AccessibleName.give(slider, EditorText.layUpTo);
         AccessibleName.give(spinner, EditorText.layUpTo);
         slider.addListener(SWT.Selection, event -> choose(slider.getSelection()));
@@ -80,8 +77,7 @@ final class FaceHeader extends Composite {
      * @param stale whether the wall is being laid anew
      */
     void show(Optional<FaceDrawing> drawing, int upTo, boolean stale) {
-        counts.setText(drawing.map(FaceHeader::counts).orElse(""));
-        progress.setText(stale ? EditorText.laying : "");
+        counts.setText(drawing.map(each -> counts(each) + (stale ? " " + EditorText.laying : "")).orElse(""));
         int courses = drawing.map(each -> each.courses().size()).orElse(0);
         slider.setEnabled(courses > 1);
         spinner.setEnabled(courses > 1);

@@ -22,7 +22,7 @@ import org.eclipse.swt.widgets.Composite;
 public final class AdviceStrip extends Canvas {
 
     private static final int HEIGHT = 112;
-    private static final int WORDS = 230;
+    private static final int WORDS = 250;
     private static final int MARGIN = 8;
     private static final int OVER = 18;
     private static final int UNDER = 26;

@@ -21,12 +21,11 @@ import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
 
 /**
- * Finds in the background which cuts a wall needs by the place of one of its openings: first what the nearest places need,
- * laid one after the other; then what every place needs at least; then, from the most promising on, what those need.
+ * Finds in the background which cuts a wall needs by the place of one of its openings: first what the advice knows of every
+ * place; then, from the most promising on, what those need of which it knows the least only, each laid soon.
  */
 public final class PlaceAdvice {
 
-    private static final int NEAREST = 8;
     private static final int MOST_LAID = 40;
     private static final long PAUSE_MILLIS = 250;
     private static final Comparator<ProfilePoint> PROMISING = Comparator.comparingInt(ProfilePoint::unfillable)
@@ -35,6 +34,7 @@ public final class PlaceAdvice {
 
     private final String wall;
     private final OpeningPlace planned;
+    private final Optional<WallLayout> asPlanned;
     private final OpeningAdvice advice;
     private final OpeningTrial trial;
     private final Executor display;
@@ -50,6 +50,7 @@ public final class PlaceAdvice {
             Consumer<PlaceCuts> tell) {
         this.wall = ((Wall) opening.eContainer()).getMark();
         this.planned = OpeningPlace.of(opening);
+        this.asPlanned = layout(laid);
         this.advice = advice;
         this.trial = new OpeningTrial(opening, laid);
         this.display = display;
@@ -88,30 +89,23 @@ public final class PlaceAdvice {
 
     private void look(Range range, Progress ending, Progress overtaken) {
         SortedMap<Length, ProfilePoint> points = new TreeMap<>();
-        lay(Length.ZERO, points, overtaken);
-        for (long steps = 1; steps <= NEAREST; steps++) {
-            lay(range.step().times(steps), points, overtaken);
-            lay(range.step().times(-steps), points, overtaken);
-        }
-        for (ProfilePoint point : advice.profile(range.reach(), range.step(), ending).points()) {
-            points.merge(point.change(), point, PlaceAdvice::better);
-        }
+        asPlanned.ifPresent(layout -> points.put(Length.ZERO, laid(Length.ZERO, layout)));
+        advice.profile(range.reach(), range.step(), ending).points()
+                .forEach(point -> points.putIfAbsent(point.change(), point));
+        tell(points, true);
         points.values().stream().filter(point -> point.basis() == Basis.BOUND).sorted(PROMISING).limit(MOST_LAID)
                 .toList().forEach(point -> lay(point.change(), points, overtaken));
         tell(points, false);
     }
 
-    /** What the advice has laid is what counts; what it has fitted may be better or worse than what was laid in a hurry. */
-    private static ProfilePoint better(ProfilePoint hurried, ProfilePoint advised) {
-        boolean fewer = advised.basis() == Basis.FITTED && PROMISING.compare(advised, hurried) < 0;
-        return fewer || advised.basis() == Basis.LAID ? advised : hurried;
-    }
-
     private void lay(Length change, SortedMap<Length, ProfilePoint> points, Progress overtaken) {
         LayoutOutcome outcome = trial.first(planned.offset().plus(change), planned.width(), overtaken);
-        outcome.result().walls().stream().filter(layout -> layout.mark().equals(wall)).findFirst()
-                .ifPresent(layout -> points.put(change, laid(change, layout)));
+        layout(outcome).ifPresent(layout -> points.put(change, laid(change, layout)));
         tell(points, true);
+    }
+
+    private Optional<WallLayout> layout(LayoutOutcome outcome) {
+        return outcome.result().walls().stream().filter(layout -> layout.mark().equals(wall)).findFirst();
     }
 
     private static ProfilePoint laid(Length change, WallLayout layout) {
