@@ -7,13 +7,19 @@ import java.util.Currency;
 import java.util.Optional;
 
 import org.coursewright.core.fit.Saving;
+import org.coursewright.core.fit.UnitsTaken;
 import org.coursewright.measure.Money;
 import org.junit.jupiter.api.Test;
 
 class SavingWordsTest {
 
+    private static Saving saving(int laps, long cuts, long blocks, Optional<BigDecimal> minutes,
+            Optional<Money> cost) {
+        return new Saving(laps, new UnitsTaken(0, blocks, 0, 0, cuts), minutes, cost);
+    }
+
     private static String words(int laps, int cuts, long blocks) {
-        return new SavingWords(new Saving(laps, cuts, blocks, Optional.empty(), Optional.empty())).text();
+        return new SavingWords(saving(laps, cuts, blocks, Optional.empty(), Optional.empty())).text();
     }
 
     @Test
@@ -28,7 +34,7 @@ class SavingWordsTest {
 
     @Test
     void minutesAndCostAreToldIfTheyAreKnown() {
-        Saving saving = new Saving(0, 6, 0, Optional.of(new BigDecimal("9.0")),
+        Saving saving = saving(0, 6, 0, Optional.of(new BigDecimal("9.0")),
                 Optional.of(new Money(new BigDecimal("12.50"), Currency.getInstance("USD"))));
 
         assertThat(new SavingWords(saving).text()).isEqualTo("Spares 6 cut pieces, 9 min, 12.50 USD.");

@@ -21,11 +21,13 @@ import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
 
 /**
- * Finds in the background which cuts a wall needs by the place of one of its openings: first what the advice knows of every
- * place; then, from the most promising on, what those need of which it knows the least only, each laid soon.
+ * Finds in the background which cuts a wall needs by the place of one of its openings: first what the nearest places need,
+ * laid one after the other; then what the advice knows of every place; then, from the most promising on, what those need of
+ * which it knows the least only.
  */
 public final class PlaceAdvice {
 
+    private static final int NEAREST = 4;
     private static final int MOST_LAID = 40;
     private static final long PAUSE_MILLIS = 250;
     private static final Comparator<ProfilePoint> PROMISING = Comparator.comparingInt(ProfilePoint::unfillable)
@@ -90,12 +92,22 @@ public final class PlaceAdvice {
     private void look(Range range, Progress ending, Progress overtaken) {
         SortedMap<Length, ProfilePoint> points = new TreeMap<>();
         asPlanned.ifPresent(layout -> points.put(Length.ZERO, laid(Length.ZERO, layout)));
+        for (long steps = 1; steps <= NEAREST; steps++) {
+            lay(range.step().times(steps), points, overtaken);
+            lay(range.step().times(-steps), points, overtaken);
+        }
         advice.profile(range.reach(), range.step(), ending).points()
-                .forEach(point -> points.putIfAbsent(point.change(), point));
+                .forEach(point -> points.merge(point.change(), point, PlaceAdvice::better));
         tell(points, true);
         points.values().stream().filter(point -> point.basis() == Basis.BOUND).sorted(PROMISING).limit(MOST_LAID)
                 .toList().forEach(point -> lay(point.change(), points, overtaken));
         tell(points, false);
+    }
+
+    /** What the advice has laid or fitted may be better or worse than what was laid in a hurry. */
+    private static ProfilePoint better(ProfilePoint known, ProfilePoint advised) {
+        boolean fewer = advised.basis() != Basis.BOUND && PROMISING.compare(advised, known) < 0;
+        return fewer && advised.change().signum() != 0 ? advised : known;
     }
 
     private void lay(Length change, SortedMap<Length, ProfilePoint> points, Progress overtaken) {

@@ -20,7 +20,7 @@ class StripScaleTest {
 
     private static PlaceCuts cuts(long... quarters) {
         List<ProfilePoint> points = LongStream.of(quarters).mapToObj(each -> new ProfilePoint(
-                Length.ofInchFraction(each, 4), 0, 0, (int) (each + 4), Basis.LAID)).toList();
+                Length.ofInchFraction(each, 4), 0, 0, (int) (each + 4), 0, Basis.LAID)).toList();
         return new PlaceCuts(Length.ofInches(45), points, false);
     }
 

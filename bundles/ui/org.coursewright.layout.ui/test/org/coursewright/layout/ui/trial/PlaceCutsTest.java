@@ -14,7 +14,7 @@ class PlaceCutsTest {
     private static final Length PLANNED = Length.ofInches(45);
 
     private static ProfilePoint point(long inches, int laps, int cuts, Basis basis) {
-        return new ProfilePoint(Length.ofInches(inches), 0, laps, cuts, basis);
+        return new ProfilePoint(Length.ofInches(inches), 0, laps, cuts, 0, basis);
     }
 
     private static PlaceCuts cuts(ProfilePoint... points) {
