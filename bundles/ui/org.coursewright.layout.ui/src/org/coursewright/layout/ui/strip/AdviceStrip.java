@@ -85,10 +85,20 @@ public final class AdviceStrip extends Canvas {
 
     /** What the place where the opening is needs, and the fewest that any place needs that was laid. */
     private static String found(StripContent shown, PlaceCuts cuts) {
-        String here = shown.at().flatMap(cuts::at).map(point -> NLS.bind(StripText.here, point.cutPieces())).orElse("");
+        String here = shown.at().flatMap(cuts::at).map(AdviceStrip::here).orElse("");
         String fewest = cuts.best().stream().findFirst()
                 .map(point -> NLS.bind(StripText.fewest, point.cutPieces(), cuts.best().size())).orElse("");
         return here + fewest + StripText.legend + (cuts.goesOn() ? StripText.goesOn : "");
+    }
+
+    private static String here(ProfilePoint point) {
+        if (point.unfillable() > 0) {
+            return NLS.bind(StripText.hereUnfillable, point.unfillable());
+        }
+        if (point.lapViolations() > 0) {
+            return NLS.bind(StripText.hereShort, point.cutPieces(), point.lapViolations());
+        }
+        return NLS.bind(point.basis() == Basis.BOUND ? StripText.hereAtLeast : StripText.here, point.cutPieces());
     }
 
     private Optional<StripScale> scale() {

@@ -9,6 +9,9 @@ final class StripText extends NLS {
     public static String fewest;
     public static String goesOn;
     public static String here;
+    public static String hereAtLeast;
+    public static String hereShort;
+    public static String hereUnfillable;
     public static String laidThere;
     public static String legend;
     public static String looking;
