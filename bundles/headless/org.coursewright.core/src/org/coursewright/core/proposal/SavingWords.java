@@ -1,12 +1,14 @@
 package org.coursewright.core.proposal;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
 import org.coursewright.core.fit.Saving;
+import org.coursewright.measure.Money;
 
 /**
- * What a change spares and what it takes, as it is told to the architect.
+ * What a change spares and what it takes, as it is told to the architect: to the minute and to the smallest coin.
  *
  * @param saving of the change
  */
@@ -19,10 +21,10 @@ record SavingWords(Saving saving) {
         count(saving.cuts(), "cut piece", spared, taken);
         count(saving.laps(), "short lap", spared, taken);
         count(saving.blocks(), "block", spared, taken);
-        saving.minutes().ifPresent(minutes -> add(minutes.signum(), minutes.abs().stripTrailingZeros().toPlainString()
-                + " min", spared, taken));
-        saving.cost().ifPresent(cost -> add(cost.amount().signum(), cost.amount().abs().toPlainString() + " "
-                + cost.currency().getCurrencyCode(), spared, taken));
+        saving.minutes().map(minutes -> minutes.setScale(0, RoundingMode.HALF_UP)).ifPresent(
+                minutes -> add(minutes.signum(), minutes.abs().toPlainString() + " min", spared, taken));
+        saving.cost().map(Money::rounded).ifPresent(cost -> add(cost.amount().signum(),
+                cost.amount().abs().toPlainString() + " " + cost.currency().getCurrencyCode(), spared, taken));
         return "Spares " + (spared.isEmpty() ? "nothing" : String.join(", ", spared))
                 + (taken.isEmpty() ? "." : "; takes " + String.join(", ", taken) + " more.");
     }

@@ -34,9 +34,9 @@ class SavingWordsTest {
 
     @Test
     void minutesAndCostAreToldIfTheyAreKnown() {
-        Saving saving = saving(0, 6, 0, Optional.of(new BigDecimal("9.0")),
-                Optional.of(new Money(new BigDecimal("12.50"), Currency.getInstance("USD"))));
+        Saving saving = saving(0, 6, 0, Optional.of(new BigDecimal("124.3529")),
+                Optional.of(new Money(new BigDecimal("12.4996"), Currency.getInstance("USD"))));
 
-        assertThat(new SavingWords(saving).text()).isEqualTo("Spares 6 cut pieces, 9 min, 12.50 USD.");
+        assertThat(new SavingWords(saving).text()).isEqualTo("Spares 6 cut pieces, 124 min, 12.50 USD.");
     }
 }

@@ -24,11 +24,11 @@ record ProposalColumns(TableViewer table, TableColumnLayout layout) {
     void add() {
         column(ProposalText.columnAnswer, 14, ProposalColumns::answer);
         column(ProposalText.columnWhere, 16, ProposalColumns::where);
-        column(ProposalText.columnDimension, 10, each -> ElementLabels.of(each.getDimension()));
-        column(ProposalText.columnFrom, 12, each -> length(each, each.getFrom()));
-        column(ProposalText.columnTo, 12, each -> length(each, each.getTo()));
-        column(ProposalText.columnChange, 10, ProposalColumns::change);
-        column(ProposalText.columnSpares, 30, each -> text(each.getReason()));
+        column(ProposalText.columnDimension, 9, each -> ElementLabels.of(each.getDimension()));
+        column(ProposalText.columnFrom, 10, each -> length(each, each.getFrom()));
+        column(ProposalText.columnTo, 10, each -> length(each, each.getTo()));
+        column(ProposalText.columnChange, 9, ProposalColumns::change);
+        column(ProposalText.columnSpares, 40, each -> text(each.getReason()));
         column(ProposalText.columnComment, 20, each -> text(each.getComment()));
     }
 
