@@ -57,6 +57,13 @@ class PlanHandingTest {
     }
 
     @Test
+    void selectedWallSaysWhatRunsThroughAtItsCorners() {
+        plan.key(']', ']', 0);
+
+        OpenPlan.await(() -> plan.part(plan.wall("W1")).words().endsWith("; at the end odd courses: W1, pinned"));
+    }
+
+    @Test
     void endThatMeetsNothingHasNothingToDecide() {
         plan.key('[', '[', 0);
 

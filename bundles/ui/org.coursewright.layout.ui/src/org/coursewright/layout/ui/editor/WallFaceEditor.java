@@ -2,6 +2,8 @@ package org.coursewright.layout.ui.editor;
 
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.diagram.ui.editor.DiagramEditor;
@@ -12,6 +14,7 @@ import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PieceWalk;
 import org.coursewright.layout.ui.face.PlacedPiece;
+import org.coursewright.layout.ui.handing.HandingWords;
 import org.coursewright.layout.ui.paint.FaceInk;
 import org.coursewright.layout.ui.part.FaceParts;
 import org.coursewright.layout.ui.part.FaceState;
@@ -124,7 +127,10 @@ public final class WallFaceEditor extends DiagramEditor {
 
     private String spoken() {
         String piece = selected.map(words()::of).orElse("");
-        return NLS.bind(EditorText.accessibleFace, wall().getMark()) + "\n" + piece;
+        String corners = state().drawing().map(FaceDrawing::corners).stream()
+                .flatMap(each -> Stream.of(each.start(), each.end())).flatMap(Optional::stream)
+                .map(HandingWords::of).collect(Collectors.joining("\n"));
+        return String.join("\n", NLS.bind(EditorText.accessibleFace, wall().getMark()), piece, corners);
     }
 
     private void showLaying() {

@@ -76,13 +76,4 @@ public record HandingMenu(Wall wall, LayoutOutcome laid, Consumer<ProjectCommand
     private void choose(WallHanding handing, Optional<String> through) {
         execute.accept(handing.choose((Building) wall.eContainer().eContainer(), through));
     }
-
-    /**
-     * @param handing of a corner
-     * @return what is written beside it
-     */
-    public static String words(WallHanding handing) {
-        return NLS.bind(handing.isPinned() ? HandingText.oddCoursesPinned : HandingText.oddCourses,
-                handing.throughOnOdd());
-    }
 }

@@ -1,7 +1,7 @@
 package org.coursewright.layout.ui.paint;
 
 import org.coursewright.layout.ui.face.FaceDrawing;
-import org.coursewright.layout.ui.handing.HandingMenu;
+import org.coursewright.layout.ui.handing.HandingWords;
 import org.coursewright.measure.Length;
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
@@ -22,8 +22,8 @@ record HandingPainter(FacePainter painter) {
         int left = painter.place().x(Length.ZERO);
         int right = painter.place().x(drawing.face().length());
         int y = painter.place().foot() + UNDER;
-        String start = drawing.corners().start().map(HandingMenu::words).orElse("");
-        String end = drawing.corners().end().map(HandingMenu::words).orElse("");
+        String start = drawing.corners().start().map(HandingWords::of).orElse("");
+        String end = drawing.corners().end().map(HandingWords::of).orElse("");
         int wide = FigureUtilities.getTextExtents(end, graphics.getFont()).width;
         if (FigureUtilities.getTextExtents(start, graphics.getFont()).width + GAP + wide <= right - left) {
             graphics.drawText(start, left, y);

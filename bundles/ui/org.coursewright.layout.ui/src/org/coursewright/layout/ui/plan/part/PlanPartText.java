@@ -13,6 +13,8 @@ final class PlanPartText extends NLS {
     public static String opening;
     public static String overall;
     public static String toJamb;
+    public static String cornerAtEnd;
+    public static String cornerAtStart;
     public static String wall;
     public static String width;
 
