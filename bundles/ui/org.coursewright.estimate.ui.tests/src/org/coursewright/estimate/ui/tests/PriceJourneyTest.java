@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 
+import org.coursewright.core.cost.MakeOrCutReport;
 import org.coursewright.core.cost.PriceOutcome;
 import org.coursewright.core.cost.PriceResults;
 import org.coursewright.estimate.ui.chart.ChartCanvas;
 import org.coursewright.estimate.ui.part.Figures;
 import org.coursewright.model.edit.command.RemoveRateCommand;
 import org.coursewright.model.estimate.Rate;
+import org.coursewright.model.estimate.RateKind;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
@@ -74,6 +76,28 @@ class PriceJourneyTest {
     }
 
     @Test
+    void missingRateIsAddedByTypingItsPrice() {
+        Desk.execute(new RemoveRateCommand(rate("mason")));
+        Desk.await(() -> Desk.row(lines(), "mason", "lay", "G2040").getText(RATE).equals("none"));
+
+        Desk.typeOver(Desk.row(lines(), "mason", "lay", "G2040"), RATE, "40 USD");
+
+        assertEquals(RateKind.LABOUR, rate("mason").getKind());
+        assertEquals("HUR", rate("mason").getUnitCode());
+        Desk.await(() -> !Desk.says("so the total is too low"));
+    }
+
+    @Test
+    void everyLengthIsComparedAsSpecialAndAsCut() {
+        page(3);
+        Desk.await(() -> Desk.table("Pays from").getItemCount() > 0);
+        MakeOrCutReport report = Desk.result(PriceResults.MAKE_OR_CUT);
+        Table table = Desk.table("Pays from");
+        assertEquals(report.lines().size(), table.getItemCount());
+        assertEquals(Figures.money(report.lines().get(0).making()), table.getItem(0).getText(6));
+    }
+
+    @Test
     void overheadIsTypedAsAShare() {
         page(1);
         Desk.type(Desk.field("Overhead"), "0.2");
@@ -109,10 +133,10 @@ class PriceJourneyTest {
 
     private static void page(int index) {
         CTabFolder pages = Desk.find(CTabFolder.class,
-                folder -> folder.getItemCount() == 3 && folder.getItem(1).getText()
+                folder -> folder.getItemCount() == 4 && folder.getItem(1).getText()
                         .contains("Build"));
         pages.setSelection(index);
-        Desk.settle();
+        Desk.select(pages);
     }
 
     private static Table lines() {

@@ -13,12 +13,17 @@ import org.coursewright.core.bond.LayoutResults;
 import org.coursewright.core.cost.PriceResults;
 import org.coursewright.core.cost.QuantityTable;
 import org.coursewright.layout.ui.editor.WallFaceEditor;
+import org.coursewright.model.project.Project;
+import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IPersistableElement;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.XMLMemento;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -102,6 +107,18 @@ class TakeoffJourneyTest {
 
         Desk.press(Desk.button("Clear Marks"));
         assertEquals(0, editor.markedPieces());
+    }
+
+    @Test
+    void editorComesBackAtTheNextStart() {
+        IPersistableElement kept = Desk.page().getActiveEditor().getEditorInput().getPersistable();
+        XMLMemento memento = XMLMemento.createWriteRoot("input");
+        kept.saveState(memento);
+        Desk.closeAll();
+
+        IAdaptable again = PlatformUI.getWorkbench().getElementFactory(kept.getFactoryId()).createElement(memento);
+
+        assertEquals(Desk.project(), again.getAdapter(Project.class));
     }
 
     private static long wholePieces(String wall) {

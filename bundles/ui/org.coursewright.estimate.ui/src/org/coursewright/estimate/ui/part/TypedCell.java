@@ -18,7 +18,7 @@ public final class TypedCell<R> extends EditingSupport {
 
     private final TableViewer viewer;
     private final Class<R> type;
-    private final Function<R, Optional<TypedProperty>> property;
+    private final Function<R, Optional<? extends TypedValue>> property;
     private final Consumer<Optional<String>> refused;
 
     /**
@@ -27,7 +27,7 @@ public final class TypedCell<R> extends EditingSupport {
      * @param property that a row's cell shows, empty if it cannot be typed
      * @param refused told the reason, or none if the edit was made
      */
-    public TypedCell(TableViewer viewer, Class<R> type, Function<R, Optional<TypedProperty>> property,
+    public TypedCell(TableViewer viewer, Class<R> type, Function<R, Optional<? extends TypedValue>> property,
             Consumer<Optional<String>> refused) {
         super(viewer);
         CellKeys.enable(viewer);
@@ -37,7 +37,7 @@ public final class TypedCell<R> extends EditingSupport {
         this.refused = refused;
     }
 
-    private Optional<TypedProperty> property(Object row) {
+    private Optional<? extends TypedValue> property(Object row) {
         return property.apply(type.cast(row));
     }
 
@@ -53,7 +53,7 @@ public final class TypedCell<R> extends EditingSupport {
 
     @Override
     protected Object getValue(Object row) {
-        return property(row).map(TypedProperty::text).orElse("");
+        return property(row).map(TypedValue::text).orElse("");
     }
 
     @Override

@@ -17,7 +17,7 @@ public final class TypedField {
     private static final int WIDTH = 70;
 
     private final Text text;
-    private final Supplier<Optional<TypedProperty>> property;
+    private final Supplier<? extends Optional<? extends TypedValue>> property;
     private final Consumer<Optional<String>> refused;
 
     /**
@@ -26,7 +26,7 @@ public final class TypedField {
      * @param property that is shown, empty while there is none
      * @param refused told the reason, or none if the edit was made
      */
-    public TypedField(Composite parent, String label, Supplier<Optional<TypedProperty>> property,
+    public TypedField(Composite parent, String label, Supplier<? extends Optional<? extends TypedValue>> property,
             Consumer<Optional<String>> refused) {
         this.property = property;
         this.refused = refused;
@@ -61,7 +61,7 @@ public final class TypedField {
     /** Shows the value that the property has now. */
     public void refresh() {
         text.setEnabled(property.get().isPresent());
-        String value = property.get().map(TypedProperty::text).orElse("");
+        String value = property.get().map(TypedValue::text).orElse("");
         if (!text.getText().equals(value)) {
             text.setText(value);
         }

@@ -21,19 +21,14 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param execute makes an edit, and says why not if it cannot be made
  */
 public record TypedProperty(EObject element, EStructuralFeature feature,
-        Function<ProjectCommand, Optional<String>> execute) {
+        Function<ProjectCommand, Optional<String>> execute) implements TypedValue {
 
-    /** @return its exact value; setting the same text changes nothing */
+    @Override
     public String text() {
         return words().edited(element.eGet(feature));
     }
 
-    /**
-     * Gives it another value.
-     *
-     * @param typed as text
-     * @return why not, in which case nothing has changed
-     */
+    @Override
     public Optional<String> set(String typed) {
         try {
             Object value = words().parse(property(), element, typed);
@@ -43,11 +38,6 @@ public record TypedProperty(EObject element, EStructuralFeature feature,
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());
         }
-    }
-
-    /** @return its name for people */
-    public String label() {
-        return property().label();
     }
 
     private PropertyDescriptor property() {

@@ -13,10 +13,8 @@ import org.coursewright.estimate.ui.part.AccessibleName;
 import org.coursewright.estimate.ui.part.Columns;
 import org.coursewright.estimate.ui.part.Figures;
 import org.coursewright.estimate.ui.part.TypedCell;
-import org.coursewright.estimate.ui.part.TypedProperty;
 import org.coursewright.measure.Quantity;
 import org.coursewright.measure.UnitCode;
-import org.coursewright.model.estimate.EstimatePackage;
 import org.coursewright.model.estimate.Rate;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -75,7 +73,7 @@ final class LineTable extends Composite {
         columns.numbers(PriceText.quantity, 82, line -> Figures.value(quantity(line)));
         columns.words(PriceText.unit, 40, line -> Figures.unit(quantity(line)));
         columns.numbers(PriceText.rate, 84, line -> rates.of(line).map(Rate::getPrice).map(Object::toString).orElse(
-                PriceText.unpriced)).setEditingSupport(new TypedCell<>(viewer, PriceLine.class, this::price,
+                PriceText.unpriced)).setEditingSupport(new TypedCell<>(viewer, PriceLine.class, rates::price,
                         this::explain));
         columns.numbers(NLS.bind(PriceText.direct, ""), 96, sum(priced -> Figures.amount(priced.cost().direct())));
         columns.numbers(NLS.bind(PriceText.total, ""), 88, sum(priced -> Figures.amount(priced.cost().total())));
@@ -87,11 +85,6 @@ final class LineTable extends Composite {
 
     private static Function<PriceLine, String> sum(Function<PriceLine.Priced, String> of) {
         return line -> line.priced().map(of).orElse(PriceText.unpriced);
-    }
-
-    private Optional<TypedProperty> price(PriceLine line) {
-        return rates.of(line).map(rate -> new TypedProperty(rate, EstimatePackage.Literals.RATE__PRICE, rates
-                .execute()));
     }
 
     /** Shows another price. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 
 import org.coursewright.core.cost.PriceOutcome;
 import org.coursewright.core.cost.PriceResults;
+import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.estimate.ui.part.EstimateEditor;
 import org.coursewright.estimate.ui.part.EstimatePart;
 import org.coursewright.estimate.ui.part.Figures;
@@ -24,6 +25,8 @@ public final class PriceEditor extends EstimateEditor {
     private LineTable lines;
     private BuildUpPage buildUp;
     private RangePage range;
+    private SpecialPage specials;
+    private boolean areSpecialsShown;
     private ShownResult<PriceOutcome> price;
 
     /** Called by the platform. */
@@ -38,7 +41,9 @@ public final class PriceEditor extends EstimateEditor {
         lines = new LineTable(page(PriceText.lines), new Rates(project(), this::execute), this::select);
         buildUp = new BuildUpPage(page(PriceText.buildUp), new Shares(project(), this::execute));
         range = new RangePage(page(PriceText.range));
+        specials = new SpecialPage(page(PriceText.specials), () -> ProjectFormat.of(project()));
         pages.setSelection(0);
+        pages.addListener(SWT.Selection, event -> showSpecials());
         price = show(PriceResults.RANGE, this::take);
     }
 
@@ -50,6 +55,14 @@ public final class PriceEditor extends EstimateEditor {
         item.setText(title);
         item.setControl(page);
         return page;
+    }
+
+    /** Every length is nested anew for it, so it is worked out once somebody wants to see it. */
+    private void showSpecials() {
+        if (!areSpecialsShown && pages.getSelectionIndex() == pages.getItemCount() - 1) {
+            areSpecialsShown = true;
+            show(PriceResults.MAKE_OR_CUT, specials::show);
+        }
     }
 
     private void take(PriceOutcome outcome) {
@@ -76,7 +89,9 @@ public final class PriceEditor extends EstimateEditor {
     @Override
     protected void reveal(EObject element) {
         if (element instanceof Rate rate) {
+            specials = new SpecialPage(page(PriceText.specials), () -> ProjectFormat.of(project()));
             pages.setSelection(0);
+            pages.addListener(SWT.Selection, event -> showSpecials());
             lines.reveal(rate);
         }
     }
