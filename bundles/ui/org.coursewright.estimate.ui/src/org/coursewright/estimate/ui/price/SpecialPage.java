@@ -47,15 +47,15 @@ final class SpecialPage extends Composite {
 
     private void addColumns(Supplier<LengthFormat> format) {
         Columns<MakeOrCutLine> columns = new Columns<>(table, MakeOrCutLine.class);
-        columns.words(PriceText.unitType, 106, line -> NLS.bind(PriceText.mark, line.unit(), line.bond()));
+        columns.words(PriceText.unitType, 104, line -> NLS.bind(PriceText.mark, line.unit(), line.bond()));
         columns.numbers(PriceText.length, 74, line -> format.get().format(line.length()));
         columns.words(PriceText.now, 62, line -> line.stocked() ? PriceText.special : PriceText.cut);
         columns.numbers(PriceText.pieces, 58, line -> String.valueOf(line.pieces()));
-        columns.numbers(PriceText.blocksSaved, 84, line -> String.valueOf(line.unitsSaved()));
-        columns.numbers(PriceText.cutting, 92, line -> Figures.money(line.cutting()));
+        columns.numbers(PriceText.blocksSaved, 94, line -> String.valueOf(line.unitsSaved()));
+        columns.numbers(PriceText.cutting, 88, line -> Figures.money(line.cutting()));
         columns.numbers(PriceText.making, 94, line -> Figures.money(line.making()));
         columns.words(PriceText.cheaper, 70, line -> line.makingPays() ? PriceText.special : PriceText.cut);
-        columns.numbers(PriceText.paysFrom, 78, line -> line.breakEven().isPresent()
+        columns.numbers(PriceText.paysFrom, 74, line -> line.breakEven().isPresent()
                 ? String.valueOf(line.breakEven().getAsLong())
                 : PriceText.never);
     }
