@@ -1,0 +1,77 @@
+package org.coursewright.bond.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.coursewright.bond.WallBuilder.in;
+import static org.coursewright.bond.WallBuilder.rule;
+import static org.coursewright.bond.WallBuilder.stock;
+import static org.coursewright.bond.WallBuilder.wall;
+
+import java.util.Optional;
+
+import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.Obstacle;
+import org.coursewright.bond.RandomRooms;
+import org.coursewright.bond.WallFace;
+import org.coursewright.measure.Progress;
+import org.junit.jupiter.api.Test;
+
+/** Layouts fitted to walls whose dimensions have changed. */
+class RefitWallTest {
+
+    /** Ten units of 14 in and nine joints of 1/2 in, four courses; the opening is 44 in wide and two courses high. */
+    private static BondRequest opening(String from) {
+        return wall("144 1/2").stocked(stock("14", "6 3/4")).ruled(rule("3 1/2", "1/2", "1/2", "1/2")).courses(4)
+                .obstacle(Obstacle.Kind.OPENING, in(from), in(from).plus(in("44")), 1, 2).alone();
+    }
+
+    private static RefitWall laid(HandedBuilding building, int wall) {
+        return building.refit(building.request().walls().get(wall), building.result().walls().get(wall));
+    }
+
+    @Test
+    void layoutCostsWhatItCostsAsItIsLaid() {
+        for (long seed = 1; seed <= 6; seed++) {
+            HandedBuilding building = HandedBuilding.of(new RandomRooms(seed).room(), Progress.NONE);
+            for (int wall = 0; wall < building.request().walls().size(); wall++) {
+                LayingCost cost = LayingCost.of(building.result().walls().get(wall));
+                RefitWall laid = laid(building, wall);
+
+                assertThat(laid.cost()).isEqualTo(cost);
+                assertThat(laid.fit(building.request().walls().get(wall), Progress.NONE)).map(RefitWall::cost)
+                        .contains(cost);
+            }
+        }
+    }
+
+    /** From 43 in the opening stands on the joints and nothing is cut; moved by 1/4 in, something is on either side. */
+    @Test
+    void openingMovedOffTheJointsNeedsCuts() {
+        HandedBuilding building = HandedBuilding.of(opening("43"), Progress.NONE);
+        WallFace moved = opening("43 1/4").walls().get(0);
+
+        Optional<RefitWall> fitted = laid(building, 0).fit(moved, Progress.NONE);
+
+        assertThat(laid(building, 0).cost().cuts()).isZero();
+        assertThat(fitted).hasValueSatisfying(wall -> {
+            assertThat(wall.cost().cuts()).isGreaterThanOrEqualTo(building.bound(moved).cuts()).isPositive();
+            assertThat(wall.cost().unfillable()).isZero();
+        });
+    }
+
+    @Test
+    void openingMovedOntoTheJointsNeedsNone() {
+        HandedBuilding building = HandedBuilding.of(opening("43 1/4"), Progress.NONE);
+
+        assertThat(laid(building, 0).cost().cuts()).isPositive();
+        assertThat(laid(building, 0).fit(opening("43").walls().get(0), Progress.NONE)).map(RefitWall::cost)
+                .contains(LayingCost.NONE);
+    }
+
+    /** An opening up to the end of the wall leaves no run behind it, so there is nothing to fit. */
+    @Test
+    void wallOfOtherRunsIsNotFitted() {
+        HandedBuilding building = HandedBuilding.of(opening("43"), Progress.NONE);
+
+        assertThat(laid(building, 0).fit(opening("100 1/2").walls().get(0), Progress.NONE)).isEmpty();
+    }
+}
