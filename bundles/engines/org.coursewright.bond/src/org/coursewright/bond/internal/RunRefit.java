@@ -16,8 +16,9 @@ import org.coursewright.bond.Piece;
  */
 final class RunRefit {
 
-    /** So many of the cheapest are kept. */
-    private static final int MOST = 12;
+    /** So many of the cheapest are kept of those near to how the run was filled, and of those with the fewest cuts. */
+    private static final int MOST_NEAR = 8;
+    private static final int MOST_FEW = 5;
 
     private final RunShape shape;
     private final Masonry masonry;
@@ -34,7 +35,7 @@ final class RunRefit {
         this.masonry = masonry;
     }
 
-    /** @return the cheapest first; none if nothing near fills the run */
+    /** @return those near to how it was filled and those with the fewest cuts; none if there are neither */
     List<Pattern> patterns() {
         long[] pieces = before.pieces();
         add(pieces);
@@ -43,9 +44,16 @@ final class RunRefit {
             insert(pieces, place);
         }
         insert(pieces, pieces.length);
+        Set<Pattern> patterns = new LinkedHashSet<>(cheapest(MOST_NEAR));
+        found.clear();
         new FewestCuts(shape, masonry).orders().forEach(this::add);
+        patterns.addAll(cheapest(MOST_FEW));
+        return List.copyOf(patterns);
+    }
+
+    private List<Pattern> cheapest(int most) {
         return found.stream().filter(pattern -> shape.pins().areKept(shape, pattern))
-                .sorted(Comparator.comparingLong(Pattern::cost)).limit(MOST).toList();
+                .sorted(Comparator.comparingLong(Pattern::cost)).limit(most).toList();
     }
 
     /** Both ends, the places next to them, and wherever a piece is not whole. */

@@ -29,6 +29,11 @@ record Terms(Length step, Length budget, List<KeepClear> keepClear, int dimensio
                 request.adjustables().size());
     }
 
+    /** @return whether all changes together may only come to so much */
+    boolean isLimited() {
+        return !budget.equals(UNLIMITED);
+    }
+
     /**
      * How often a wall may be laid: its share, by the number of its dimensions.
      *

@@ -3,10 +3,12 @@ package org.coursewright.bond.advice.internal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
@@ -22,6 +24,9 @@ import org.coursewright.measure.Progress;
  * none helps.
  */
 final class WallSearch {
+
+    /** Options of one dimension from which further ones are looked for where movement is limited. */
+    private static final int STARTS = 4;
 
     /** An option and the layout it is known by, from which others are fitted. */
     private record Found(WallOption option, RefitWall fitted) {
@@ -56,7 +61,21 @@ final class WallSearch {
         found.values().forEach(profile -> profiles.add(profile.shown(progress)));
         List<Found> better = new ArrayList<>();
         found.forEach((adjustable, profile) -> better.addAll(sparing(planned, adjustable, profile)));
-        for (List<Found> last = better; !last.isEmpty(); last = further(last, progress)) {
+        better.forEach(each -> options.add(each.option()));
+        starts(better).forEach(start -> chain(start, progress));
+    }
+
+    /** The best; where movement is limited, also some that move less. */
+    private List<Found> starts(List<Found> found) {
+        int most = terms.isLimited() ? STARTS : 1;
+        Set<WallOption> worth = new HashSet<>(options());
+        return found.stream().filter(each -> worth.contains(each.option())).sorted(Found.ORDER).limit(most).toList();
+    }
+
+    /** From one option to the best that a change of another dimension makes of it, until none makes it better. */
+    private void chain(Found start, Progress progress) {
+        for (List<Found> last = further(start, progress); !last.isEmpty(); last = further(
+                last.stream().min(Found.ORDER).orElseThrow(), progress)) {
             last.forEach(each -> options.add(each.option()));
         }
     }
@@ -86,9 +105,8 @@ final class WallSearch {
                 .map(point -> new Found(from.option().and(adjustable, point), point.fitted().orElseThrow())).toList();
     }
 
-    /** What changes of another dimension make of the best of some options, as far as they make it better. */
-    private List<Found> further(List<Found> last, Progress progress) {
-        Found from = last.stream().min(Found.ORDER).orElseThrow();
+    /** What changes of another dimension make of an option, as far as they make it better. */
+    private List<Found> further(Found from, Progress progress) {
         List<Found> found = new ArrayList<>();
         for (Adjustable adjustable : adjustables) {
             if (!from.option().changes(adjustable)) {
