@@ -31,6 +31,7 @@ abstract class PerspectiveFrame implements IPerspectiveFactory {
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, ABOVE_FINDINGS, middle);
         below.addView(WorkbenchIds.FINDINGS);
         below.addPlaceholder(plugin + ".*");
+        below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
         layout.addView(WorkbenchIds.NAVIGATOR, IPageLayout.LEFT, LEFT, middle);
         layout.addView(WorkbenchIds.PROPERTIES, IPageLayout.RIGHT, BEFORE_PROPERTIES, middle);
         IFolderLayout besides = layout.createFolder("besides", IPageLayout.BOTTOM, ABOVE_HISTORY,
