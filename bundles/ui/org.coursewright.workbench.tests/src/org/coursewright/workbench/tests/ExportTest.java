@@ -15,6 +15,10 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -111,6 +115,15 @@ class ExportTest {
         }
 
         assertFalse(Files.exists(file));
+    }
+
+    @Test
+    void workInTheBackgroundHasAViewToBeCancelledIn() throws Exception {
+        IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+        IViewPart progress = page.showView(IPageLayout.ID_PROGRESS_VIEW);
+
+        assertEquals("Progress", progress.getTitle());
+        page.hideView(progress);
     }
 
     private static List<Path> copies() throws Exception {
