@@ -33,11 +33,17 @@ final class CostNetwork {
     private final boolean[] gone;
     private final int[] chosen;
     private final Deque<Integer> order = new ArrayDeque<>();
-    private final TableAlgebra algebra = new TableAlgebra();
+    private final TableAlgebra algebra;
     private boolean exact = true;
 
     /** @param unary costs of the values of every variable, at least one value each; not changed */
     CostNetwork(long[][] unary) {
+        this(unary, new TableAlgebra());
+    }
+
+    /** @param algebra what combines tables; remembers what it has combined for other networks with the same tables */
+    CostNetwork(long[][] unary, TableAlgebra algebra) {
+        this.algebra = algebra;
         this.unary = unary.clone();
         gone = new boolean[unary.length];
         chosen = new int[unary.length];

@@ -8,90 +8,113 @@ import java.util.Map;
 import org.coursewright.measure.Progress;
 
 /**
- * A number of cuts that every layout of a wall needs that has no avoidable lap violation. In every layout every run is
+ * Proves how many cuts every layout of a wall needs that has no avoidable lap violation. In every layout every run is
  * filled by one of its choices; some choices of a run are excluded by joints that are there however its neighbours are
  * filled, some of two runs exclude one another. The least sum of cuts that nothing excludes is a bound, because every
- * layout is among what is minimised over.
+ * layout is among what is minimised over. Only what such a least sum rests on is looked into, and the sum is taken again
+ * until it rests on nothing that is excluded.
  */
 final class CutBound {
+
+    /** A bound that has not settled by then is nearly always as good as it will be. */
+    private static final int MOST_ROUNDS = 150;
 
     private record Place(RunShape shape, List<Long> joints) {
     }
 
     private final RunStack stack;
+    private final PatternsFound found = new PatternsFound();
     private final PairBound pairs;
-    private final int cuts;
-    private final List<RunChoice> chosen = new ArrayList<>();
+    private final StarBound stars;
+    private final TableAlgebra algebra = new TableAlgebra();
     private final Map<Place, Integer> leastExtra = new HashMap<>();
+    private final Map<List<Object>, long[]> own = new HashMap<>();
 
-    /** Also adds to the pools, for pairs of runs, patterns that go together with few cuts. */
-    CutBound(RunStack stack, Progress progress) {
+    CutBound(RunStack stack) {
         this.stack = stack;
-        pairs = new PairBound(stack);
-        cuts = prove(progress);
+        LevelFit levels = new LevelFit(stack, found);
+        pairs = new PairBound(stack, levels, found);
+        stars = new StarBound(stack, pairs, levels, found);
     }
 
-    /** The number of cuts. */
-    int cuts() {
-        return cuts;
-    }
-
-    private int prove(Progress progress) {
-        CostNetwork network = new CostNetwork(extraCuts(progress));
-        Map<boolean[], long[]> tables = new HashMap<>();
-        for (RunStack.Contact contact : stack.contacts()) {
-            progress.checkCancelled();
-            boolean[] excluded = pairs.excluded(contact);
-            network.add(contact.below(), contact.above(), tables.computeIfAbsent(excluded, CutBound::costs));
+    CutProof prove(Progress progress) {
+        List<RunChoice> chosen = List.of();
+        int most = 0;
+        boolean settled = false;
+        for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
+            CostNetwork network = network(progress);
+            int[] values = network.solve(progress);
+            List<RunChoice> now = chosen(values);
+            int extra = network.isExact() ? now.stream().mapToInt(RunChoice::extra).sum() : 0;
+            if (extra >= most) {
+                most = extra;
+                chosen = now;
+            }
+            settled = !exclude(values, progress) && !stars.excludes(values);
         }
-        int[] values = network.solve(progress);
-        int extra = 0;
+        return new CutProof(stack.leastCuts() + most, chosen, found.byShape());
+    }
+
+    private List<RunChoice> chosen(int[] values) {
+        List<RunChoice> chosen = new ArrayList<>();
         for (int run = 0; run < values.length; run++) {
             chosen.add(pairs.choices(stack.pool(run)).get(values[run]));
-            extra += chosen.get(run).extra();
         }
-        return stack.leastCuts() + (network.isExact() ? extra : 0);
-    }
-
-    /** By run what the bound is made of; often all of it can be had at once. */
-    List<RunChoice> chosen() {
         return chosen;
     }
 
-    private long[][] extraCuts(Progress progress) {
-        long[][] own = new long[stack.runs().size()][];
-        Map<List<Object>, long[]> known = new HashMap<>();
-        for (int run = 0; run < own.length; run++) {
-            progress.checkCancelled();
-            int least = leastExtra(run);
-            List<RunChoice> choices = pairs.choices(stack.pool(run));
-            own[run] = known.computeIfAbsent(List.of(stack.pool(run).shape(), least),
-                    key -> extraCuts(choices, least));
+    private CostNetwork network(Progress progress) {
+        long[][] alone = new long[stack.runs().size()][];
+        for (int run = 0; run < alone.length; run++) {
+            PatternPool pool = stack.pool(run);
+            int least = leastExtra.getOrDefault(place(run), 0);
+            alone[run] = own.computeIfAbsent(List.of(pool.shape(), least), key -> costs(pairs.choices(pool), least));
         }
-        return own;
-    }
-
-    private int leastExtra(int run) {
-        Skeleton skeleton = stack.skeleton();
-        List<Long> joints = skeleton.joints(run);
-        return joints.isEmpty()
-                ? 0
-                : leastExtra.computeIfAbsent(new Place(stack.pool(run).shape(), joints),
-                        place -> stack.pool(run).extraCuts(skeleton.certain(run), skeleton.forced(run),
-                                RunChoice.MOST_EXTRA));
+        CostNetwork network = new CostNetwork(alone, algebra);
+        for (RunStack.Contact contact : stack.contacts()) {
+            progress.checkCancelled();
+            network.add(contact.below(), contact.above(), pairs.of(contact).costs());
+        }
+        stars.tables().forEach(network::add);
+        return network;
     }
 
     /** What is excluded costs more than any number of cuts. */
-    private static long[] extraCuts(List<RunChoice> choices, int least) {
+    private static long[] costs(List<RunChoice> choices, int least) {
         return choices.stream()
                 .mapToLong(choice -> CostNetwork.cost(choice.extra() < least ? 1 : 0, choice.extra(), 0)).toArray();
     }
 
-    private static long[] costs(boolean[] excluded) {
-        long[] costs = new long[excluded.length];
-        for (int index = 0; index < costs.length; index++) {
-            costs[index] = CostNetwork.cost(excluded[index] ? 1 : 0, 0, 0);
+    /** @return whether anything of these choices is excluded that was not known to be */
+    private boolean exclude(int[] values, Progress progress) {
+        boolean any = false;
+        boolean[] fails = new boolean[values.length];
+        for (int run = 0; run < values.length; run++) {
+            progress.checkCancelled();
+            Place place = place(run);
+            if (!place.joints().isEmpty() && !leastExtra.containsKey(place)) {
+                PatternPool.ExtraCuts least = stack.pool(run).extraCuts(stack.skeleton().certain(run),
+                        stack.skeleton().forced(run), RunChoice.MOST_EXTRA);
+                least.shown().ifPresent(pattern -> found.add(place.shape(), pattern));
+                leastExtra.put(place, least.cuts());
+            }
+            fails[run] = extra(run, values) < leastExtra.getOrDefault(place, 0);
+            any |= fails[run];
         }
-        return costs;
+        for (RunStack.Contact contact : stack.contacts()) {
+            progress.checkCancelled();
+            if (!fails[contact.below()] && !fails[contact.above()]) {
+                any |= pairs.of(contact).excludes(values[contact.below()], values[contact.above()]);
+            }
+        }
+        return any;
+    }
+
+    private int extra(int run, int[] values) {
+        return pairs.choices(stack.pool(run)).get(values[run]).extra();
+    }
+
+    private Place place(int run) {
+        return new Place(stack.pool(run).shape(), stack.skeleton().joints(run));
     }
 }

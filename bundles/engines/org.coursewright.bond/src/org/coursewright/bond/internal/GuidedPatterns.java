@@ -3,6 +3,7 @@ package org.coursewright.bond.internal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -11,7 +12,7 @@ import org.coursewright.measure.Progress;
 /** Adds patterns that follow what a bound has chosen for the runs round them: often all of it can be had at once. */
 final class GuidedPatterns {
 
-    private static final int VARIANTS = 4;
+    private static final int VARIANTS = 8;
 
     private final RunStack stack;
     private final List<RunChoice> chosen;
@@ -33,6 +34,26 @@ final class GuidedPatterns {
                 stack.pool(run).add(pattern.get());
             } else if (done.add(place(run))) {
                 follow(run);
+            }
+        }
+    }
+
+    /** Lets the neighbours of runs follow patterns found for them, wherever they lie between others. */
+    void follow(Map<RunShape, List<Pattern>> patterns, Progress progress) {
+        Set<List<Object>> followed = new HashSet<>();
+        for (int run = 0; run < chosen.size(); run++) {
+            progress.checkCancelled();
+            RunShape shape = stack.pool(run).shape();
+            List<Object> surroundings = new ArrayList<>(List.of(shape));
+            for (RunStack.Contact contact : stack.contactsOf(run)) {
+                surroundings.add(stack.pool(contact.other(run)).shape());
+                surroundings.add(contact.offsetFrom(run));
+            }
+            if (followed.add(surroundings)) {
+                for (Pattern pattern : patterns.getOrDefault(shape, List.of())) {
+                    partners.follow(run, pattern, true);
+                    partners.follow(run, pattern, false);
+                }
             }
         }
     }

@@ -23,6 +23,10 @@ final class IntList {
         return values[--size];
     }
 
+    void clear() {
+        size = 0;
+    }
+
     int size() {
         return size;
     }

@@ -6,6 +6,9 @@ package org.coursewright.bond.internal;
  */
 final class LapCheck {
 
+    /** Rough positions are off by less than one each; where they decide nothing the exact fractions do. */
+    private static final long ROUGHNESS = 2;
+
     private LapCheck() {
     }
 
@@ -15,9 +18,14 @@ final class LapCheck {
      * @param offset where the second pattern's run begins, measured from the start of the first's
      */
     static int violations(Pattern first, Pattern second, long offset, long lap) {
+        return violations(first, second, offset, lap, Integer.MAX_VALUE);
+    }
+
+    /** The same, or {@code enough} if there are so many or more. */
+    static int violations(Pattern first, Pattern second, long offset, long lap, int enough) {
         int count = 0;
         int from = 0;
-        for (int joint = 0; joint < first.joints(); joint++) {
+        for (int joint = 0; joint < first.joints() && count < enough; joint++) {
             while (from < second.joints() && !reaches(first, joint, second, from, offset, lap)) {
                 from++;
             }
@@ -26,11 +34,15 @@ final class LapCheck {
                 count++;
             }
         }
-        return count;
+        return Math.min(count, enough);
     }
 
     /** Whether the end of the second's joint lies less than a lap before the first's joint, or further on. */
     private static boolean reaches(Pattern first, int joint, Pattern second, int other, long offset, long lap) {
+        long rough = first.roughStart(joint) - second.roughEnd(other) - Pattern.rough(offset + lap);
+        if (Math.abs(rough) > ROUGHNESS) {
+            return rough < 0;
+        }
         long m = first.joints();
         long n = second.joints();
         long start = first.jointStart(joint) * n;
@@ -40,6 +52,10 @@ final class LapCheck {
 
     /** Whether the start of the second's joint lies less than a lap after the first's joint, or further back. */
     private static boolean starts(Pattern first, int joint, Pattern second, int other, long offset, long lap) {
+        long rough = second.roughStart(other) - first.roughEnd(joint) - Pattern.rough(lap - offset);
+        if (Math.abs(rough) > ROUGHNESS) {
+            return rough < 0;
+        }
         long m = first.joints();
         long n = second.joints();
         long end = (first.jointStart(joint) + first.jointTotal()) * n;

@@ -17,7 +17,7 @@ final class Layings {
     /** What is known of a wall so handed. */
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
-        private Optional<Integer> leastCuts = Optional.empty();
+        private Optional<CutProof> proof = Optional.empty();
         private int lastSolve;
     }
 
@@ -50,21 +50,22 @@ final class Layings {
     WallLayout lay(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
         if (found.layout.isEmpty()) {
-            found.layout = Optional.of(new WallLaying(wall, handing).lay(progress));
+            WallLaying laying = new WallLaying(wall, handing);
+            found.layout = Optional.of(laying.lay(() -> prove(found, laying, progress), progress));
         }
         return found.layout.get().under(wall.mark());
     }
 
-    /**
-     * Cuts of every layout of the wall, so handed, that has no avoidable short lap; proven. Nothing else is kept: a wall
-     * has to be laid alike whether it was bounded before or not.
-     */
+    /** Cuts of every layout of the wall, so handed, that has no avoidable short lap; proven. */
     int leastCuts(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
-        if (found.leastCuts.isEmpty()) {
-            found.leastCuts = Optional.of(new WallLaying(wall, handing).leastCuts(progress));
-        }
-        return found.leastCuts.get();
+        return found.proof.orElseGet(() -> prove(found, new WallLaying(wall, handing), progress)).cuts();
+    }
+
+    private static CutProof prove(Known known, WallLaying laying, Progress progress) {
+        CutProof proof = known.proof.orElseGet(() -> laying.prove(progress));
+        known.proof = Optional.of(proof);
+        return proof;
     }
 
     private Known known(WallFace wall, Handing handing) {

@@ -52,8 +52,18 @@ record Masonry(long whole, List<Long> specials, long shortest, long cutStep, lon
         return cutLeast() <= cutMost();
     }
 
+    /** Whether a piece may be cut to this length. */
+    boolean canCut(long length) {
+        return length >= cutLeast() && length <= cutMost() && length % cutStep == 0;
+    }
+
     /** Whether two pieces of this length come out of one unit. */
     boolean halves(long cut) {
-        return 2 * cut + kerf <= whole;
+        return fitsBeside(cut, cut);
+    }
+
+    /** Whether pieces of these lengths come out of one unit together. */
+    boolean fitsBeside(long one, long other) {
+        return one + other + kerf <= whole;
     }
 }

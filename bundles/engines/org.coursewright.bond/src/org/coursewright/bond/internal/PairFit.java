@@ -1,9 +1,7 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 import org.coursewright.bond.Piece;
@@ -26,8 +24,11 @@ final class PairFit {
     private final Windows firstWindows;
     private final Windows secondWindows;
     private final boolean forced;
-    private final Map<PieceSet, PieceOrders> firstOrders = new IdentityHashMap<>();
-    private final Map<PieceSet, PieceOrders> secondOrders = new IdentityHashMap<>();
+    private final PatternPool firstPool;
+    private final PatternPool secondPool;
+    private final IntList visited = new IntList();
+    private final IntList parents = new IntList();
+    private final IntList open = new IntList();
     /** States of the search at hand; kept from search to search, for clearing a few is cheaper than growing anew. */
     private final long[] seen = new long[MOST_STATES / Long.SIZE + 1];
     private long steps;
@@ -39,11 +40,13 @@ final class PairFit {
      * @param secondWindows the same for the second
      * @param steps how many steps may be taken before the search gives up
      */
-    PairFit(Masonry masonry, RunShape first, RunShape second, long offset, Windows firstWindows,
+    PairFit(Masonry masonry, PatternPool firstPool, PatternPool secondPool, long offset, Windows firstWindows,
             Windows secondWindows, long steps) {
         this.masonry = masonry;
-        this.first = first;
-        this.second = second;
+        this.firstPool = firstPool;
+        this.secondPool = secondPool;
+        first = firstPool.shape();
+        second = secondPool.shape();
         this.offset = offset;
         this.firstWindows = firstWindows;
         this.secondWindows = secondWindows;
@@ -90,17 +93,18 @@ final class PairFit {
         private final long oneWidth;
         private final long otherWidth;
         private final long lap;
-        private final IntList visited = new IntList();
-        private final IntList parents = new IntList();
-        private final IntList open = new IntList();
+        private final Windows.Grid oneWindows;
+        private final Windows.Grid otherWindows;
 
         Search(PieceSet one, PieceSet other) {
             this.one = one;
             this.other = other;
             oneScale = Math.max(1, one.joints());
             otherScale = Math.max(1, other.joints());
-            ones = firstOrders.computeIfAbsent(one, set -> new PieceOrders(first, masonry, set, firstWindows));
-            others = secondOrders.computeIfAbsent(other, set -> new PieceOrders(second, masonry, set, secondWindows));
+            ones = firstPool.orders(one);
+            others = secondPool.orders(other);
+            oneWindows = firstWindows.grid(one.joints());
+            otherWindows = secondWindows.grid(other.joints());
             shift = offset * oneScale * otherScale;
             oneWidth = one.jointTotal() * otherScale;
             otherWidth = other.jointTotal() * oneScale;
@@ -126,17 +130,26 @@ final class PairFit {
             for (int index = 0; index < visited.size(); index++) {
                 seen[visited.get(index) / Long.SIZE] = 0;
             }
+            visited.clear();
+            parents.clear();
+            open.clear();
         }
 
         /** Goes one piece on in the run that lags behind. */
         private void extend(int at, int beside, int index) {
             if (others.isLast(beside) || !ones.isLast(at) && lags(at, beside)) {
                 for (int kind = 0; kind < ones.kinds(); kind++) {
-                    visit(ones.next(at, kind), beside, index);
+                    int next = ones.next(at, kind);
+                    if (next >= 0 && !ones.isBlocked(next, oneWindows)) {
+                        visit(next, beside, index);
+                    }
                 }
             } else {
                 for (int kind = 0; kind < others.kinds(); kind++) {
-                    visit(at, others.next(beside, kind), index);
+                    int next = others.next(beside, kind);
+                    if (next >= 0 && !others.isBlocked(next, otherWindows)) {
+                        visit(at, next, index);
+                    }
                 }
             }
         }
@@ -149,7 +162,7 @@ final class PairFit {
         }
 
         private void visit(int at, int beside, int parent) {
-            if (at < 0 || beside < 0 || !laps(at, beside)) {
+            if (!laps(at, beside)) {
                 return;
             }
             int state = at * others.states() + beside;

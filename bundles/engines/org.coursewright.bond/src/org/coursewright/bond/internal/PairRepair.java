@@ -55,7 +55,7 @@ final class PairRepair {
         if (below.shape().isRaked() || above.shape().isRaked()) {
             return Optional.empty();
         }
-        PairFit fit = new PairFit(stack.masonry(), below.shape(), above.shape(), contact.offset(),
+        PairFit fit = new PairFit(stack.masonry(), below, above, contact.offset(),
                 windows(contact.below(), contact.above(), chosen, sides != Sides.ABOVE),
                 windows(contact.above(), contact.below(), chosen, sides != Sides.BELOW), STEPS);
         for (int extra = 0; extra <= MOST_EXTRA; extra++) {

@@ -1,6 +1,8 @@
 package org.coursewright.bond.internal;
 
 import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
 
 import org.coursewright.bond.Piece;
 
@@ -10,11 +12,15 @@ import org.coursewright.bond.Piece;
  */
 final class Pattern {
 
+    private static final int ROUGH = 12;
+
     private final long[] pieces;
     private final Piece.Kind[] kinds;
     private final int joints;
     private final long jointTotal;
     private final long[] jointStarts;
+    private final long[] roughStarts;
+    private final long[] roughEnds;
     private final int cuts;
     private final int preference;
 
@@ -25,6 +31,12 @@ final class Pattern {
         this.joints = pieces.length - 1 + shape.startJoints() + shape.endJoints();
         this.jointTotal = jointTotal;
         this.jointStarts = jointStarts(shape.startJoints());
+        roughStarts = new long[joints];
+        roughEnds = new long[joints];
+        for (int joint = 0; joint < joints; joint++) {
+            roughStarts[joint] = Math.floorDiv(rough(jointStarts[joint]), joints);
+            roughEnds[joint] = Math.floorDiv(rough(jointStarts[joint] + jointTotal), joints);
+        }
         int cutCount = 0;
         for (Piece.Kind kind : kinds) {
             cutCount += kind == Piece.Kind.CUT ? 1 : 0;
@@ -70,6 +82,37 @@ final class Pattern {
     /** Where joint {@code index} begins, times the number of joints. */
     long jointStart(int index) {
         return jointStarts[index];
+    }
+
+    /** A length on the scale of rough positions. */
+    static long rough(long length) {
+        return length << ROUGH;
+    }
+
+    /** Where joint {@code index} begins, on the scale of {@link #rough} and rounded down. */
+    long roughStart(int index) {
+        return roughStarts[index];
+    }
+
+    /** Where joint {@code index} ends, on the scale of {@link #rough} and rounded down. */
+    long roughEnd(int index) {
+        return roughEnds[index];
+    }
+
+    /** Whether that piece is cut to length. */
+    boolean isCut(int piece) {
+        return kinds[piece] == Piece.Kind.CUT;
+    }
+
+    /** The lengths of cut pieces, each once. */
+    Set<Long> cutLengths() {
+        Set<Long> lengths = new TreeSet<>();
+        for (int piece = 0; piece < pieces.length; piece++) {
+            if (isCut(piece)) {
+                lengths.add(pieces[piece]);
+            }
+        }
+        return lengths;
     }
 
     int cuts() {

@@ -3,6 +3,7 @@ package org.coursewright.bond.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,14 @@ final class PatternPool {
     /** No more gauges than these are all looked at when a run is priced. */
     private static final int FEW_GAUGES = 300;
 
+    /**
+     * Cuts beyond the least that a run needs.
+     *
+     * @param shown a pattern with so many, if there is one
+     */
+    record ExtraCuts(int cuts, Optional<Pattern> shown) {
+    }
+
     private final RunShape shape;
     private final Masonry masonry;
     private final PieceSets pieceSets;
@@ -24,6 +33,9 @@ final class PatternPool {
     private final List<Pattern> patterns = new ArrayList<>();
     private final Map<Pattern, Integer> places = new HashMap<>();
     private final Map<Integer, List<PieceSet>> setsByCuts = new HashMap<>();
+    private final Map<Integer, Optional<List<PieceSet>>> allSets = new HashMap<>();
+    private final Map<List<PieceSet>, List<Gauge>> gauges = new IdentityHashMap<>();
+    private final Map<PieceSet, PieceOrders> orders = new IdentityHashMap<>();
 
     /** @param leastCuts what {@link PieceSets#leastCuts} gave for the shape */
     PatternPool(RunShape shape, Masonry masonry, Shortfalls shortfalls, Effort effort, int leastCuts) {
@@ -32,6 +44,10 @@ final class PatternPool {
         this.leastCuts = leastCuts;
         filler = new RunFiller(shape, shortfalls, effort);
         pieceSets = new PieceSets(shape, masonry);
+    }
+
+    /** Fills an empty pool with patterns to begin with. */
+    void seed() {
         new SeedPatterns(shape, masonry).of(this).forEach(this::add);
         if (patterns.isEmpty()) {
             filler.best(new Windows(), true, new FillTable.Score(0, leastCuts), 0, leastCuts).ifPresent(this::add);
@@ -74,6 +90,39 @@ final class PatternPool {
         });
     }
 
+    /** All sets with so many pieces cut to length, the preferred first; empty if there are too many. */
+    Optional<List<PieceSet>> allSets(int cuts) {
+        return allSets.computeIfAbsent(cuts, count -> PieceSets.all(shape, masonry, count).map(this::preferredFirst));
+    }
+
+    private List<PieceSet> preferredFirst(List<PieceSet> all) {
+        List<PieceSet> sorted = new ArrayList<>(all);
+        sorted.sort(Comparator.comparingInt(set -> Preference.of(masonry, set)));
+        return sorted;
+    }
+
+    /**
+     * Whether one of some sets may be put into an order that meets no more windows; a "no" is proven.
+     *
+     * @param sets all of them with so many cuts
+     */
+    boolean mayFill(Windows windows, int mostMet, List<PieceSet> sets, int cuts) {
+        return !filler.isComplete() || filler.any(gauges(sets), windows, mostMet, cuts).isPresent()
+                || !filler.isComplete();
+    }
+
+    private List<Gauge> gauges(List<PieceSet> sets) {
+        return gauges.computeIfAbsent(sets, each -> each.stream()
+                .map(set -> new Gauge(set.pieces(), set.joints(), set.jointTotal(),
+                        set.jointTotal() + set.pieces() * masonry.whole() - shape.length()))
+                .distinct().toList());
+    }
+
+    /** The orders of a set of this shape's pieces. */
+    PieceOrders orders(PieceSet set) {
+        return orders.computeIfAbsent(set, each -> new PieceOrders(shape, masonry, each));
+    }
+
     /**
      * The pattern that meets the fewest windows and has, among these, the fewest cuts, then the best preference.
      *
@@ -89,14 +138,21 @@ final class PatternPool {
                         || violations > leastViolations && cuts > leastCuts) {
                     break;
                 }
-                Optional<Pattern> found = filler.best(windows, filler.isSearchable(cuts, FEW_GAUGES),
-                        new FillTable.Score(violations, cuts), violations, cuts);
+                Optional<Pattern> found = best(windows, violations, cuts);
                 if (found.isPresent()) {
                     return found;
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** A pattern with a joint near the nominal if one is found soon, else any. */
+    private Optional<Pattern> best(Windows windows, int mostMet, int cuts) {
+        return filler.best(windows, false, new FillTable.Score(0, cuts), mostMet, cuts)
+                .or(() -> filler.isSearchable(cuts, FEW_GAUGES)
+                        ? filler.any(windows, mostMet, cuts)
+                        : Optional.empty());
     }
 
     /** The fewest windows that joints between pieces meet, whatever the cuts, as far as is proven. */
@@ -117,24 +173,18 @@ final class PatternPool {
     /**
      * The fewest cuts, beyond the least of the shape, of all patterns that meet no more windows than {@code mostMet}; proven.
      *
-     * @return {@code enough} if it takes so many or more
+     * @param enough what is given if it takes so many or more
      */
-    int extraCuts(Windows windows, int mostMet, int enough) {
-        if (!filler.isComplete()) {
-            return 0;
-        }
-        for (int extra = 0; extra < enough; extra++) {
-            FillTable.Score least = new FillTable.Score(0, leastCuts + extra);
-            Optional<Pattern> found = filler.best(windows, false, least, mostMet, leastCuts + extra)
-                    .or(() -> filler.mayFill(windows, mostMet, least.cuts())
-                            ? filler.best(windows, true, least, mostMet, least.cuts())
-                            : Optional.empty());
+    ExtraCuts extraCuts(Windows windows, int mostMet, int enough) {
+        for (int extra = 0; extra < enough && filler.isComplete(); extra++) {
+            int cuts = leastCuts + extra;
+            Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(0, cuts), mostMet, cuts)
+                    .or(() -> filler.any(windows, mostMet, cuts));
             if (found.isPresent()) {
-                add(found.get());
-                return extra;
+                return new ExtraCuts(extra, found);
             }
         }
-        return filler.isComplete() ? enough : 0;
+        return new ExtraCuts(filler.isComplete() ? enough : 0, Optional.empty());
     }
 
     /**

@@ -12,13 +12,13 @@ final class PieceOrders {
     private final int[] strides;
     private final int states;
     private final long[] jointStarts;
-    private final boolean[] blocked;
+    private final int[] next;
     private final int startJoints;
     private final int joints;
     private final int pieces;
+    private final long jointTotal;
 
-    /** @param windows where no joint between pieces may lie */
-    PieceOrders(RunShape shape, Masonry masonry, PieceSet set, Windows windows) {
+    PieceOrders(RunShape shape, Masonry masonry, PieceSet set) {
         kinds = PieceKind.of(set, masonry);
         strides = new int[kinds.size()];
         int product = 1;
@@ -31,18 +31,19 @@ final class PieceOrders {
         joints = set.joints();
         pieces = set.pieces();
         jointStarts = new long[states];
-        blocked = new boolean[states];
-        Windows.Grid grid = windows.grid(joints);
-        for (int state = 0; state < states; state++) {
-            long sum = 0;
-            int used = 0;
-            for (int kind = 0; kind < strides.length; kind++) {
-                sum += used(state, kind) * kinds.get(kind).length();
-                used += used(state, kind);
+        next = new int[states * strides.length];
+        System.arraycopy(strides, 0, next, 0, strides.length);
+        jointStarts[0] = (startJoints - 1L) * set.jointTotal();
+        jointTotal = set.jointTotal();
+        for (int state = 1; state < states; state++) {
+            int kind = 0;
+            while (used(state, kind) == 0) {
+                kind++;
             }
-            jointStarts[state] = sum * joints + (used - 1L + startJoints) * set.jointTotal();
-            blocked[state] = state > 0 && state < states - 1
-                    && grid.isMet(jointStarts[state], jointStarts[state] + set.jointTotal());
+            for (int more = 0; more < strides.length; more++) {
+                next[state * strides.length + more] = more(state, more);
+            }
+            jointStarts[state] = jointStarts[state - strides[kind]] + kinds.get(kind).length() * joints + jointTotal;
         }
     }
 
@@ -59,6 +60,10 @@ final class PieceOrders {
         return states;
     }
 
+    private int more(int state, int kind) {
+        return used(state, kind) < kinds.get(kind).count() ? state + strides[kind] : -1;
+    }
+
     private int used(int state, int kind) {
         return state / strides[kind] % (kinds.get(kind).count() + 1);
     }
@@ -68,19 +73,23 @@ final class PieceOrders {
     }
 
     /** The kind of the piece between a state and one that {@link #next} gave for it. */
-    PieceKind between(int state, int next) {
+    PieceKind between(int state, int later) {
         for (int kind = 0; kind < strides.length; kind++) {
-            if (strides[kind] == next - state && next(state, kind) == next) {
+            if (strides[kind] == later - state && next(state, kind) == later) {
                 return kinds.get(kind);
             }
         }
-        throw new IllegalArgumentException("No piece leads from state %d to %d.".formatted(state, next));
+        throw new IllegalArgumentException("No piece leads from state %d to %d.".formatted(state, later));
     }
 
-    /** The state after one more piece of that kind, or -1 if none is left or its joint may not lie there. */
+    /** The state after one more piece of that kind, or -1 if none is left. */
     int next(int state, int kind) {
-        int next = state + strides[kind];
-        return used(state, kind) < kinds.get(kind).count() && !blocked[next] ? next : -1;
+        return next[state * strides.length + kind];
+    }
+
+    /** Whether the joint after the pieces used, if it is one between pieces, meets a window. */
+    boolean isBlocked(int state, Windows.Grid windows) {
+        return state > 0 && state < states - 1 && windows.isMet(jointStarts[state], jointStarts[state] + jointTotal);
     }
 
     boolean isLast(int state) {

@@ -1,36 +1,58 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What a proof tells apart in a run: one pattern, or all patterns with so many cuts beyond the least.
+ * What a proof tells apart in a run: one pattern, all orders of some sets of pieces with joints nearly alike, or all
+ * patterns with so many cuts beyond the least.
  *
- * @param pattern the pattern, or empty for all patterns with {@code extra} cuts beyond the least
+ * @param pattern the pattern, if it is one alone
+ * @param sets the sets of pieces, or none for all with {@code extra} cuts beyond the least
  * @param extra cuts beyond the least; {@link #MOST_EXTRA} stands for so many or more
  */
-record RunChoice(Optional<Pattern> pattern, int extra) {
+record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
 
     /** So many extra cuts are taken to suit every neighbour. */
     static final int MOST_EXTRA = 3;
 
     private static final int MOST_PATTERNS = 24;
+    private static final int GROUP = 8;
+    private static final int MOST_GROUPS = 12;
 
     /** All choices of runs of one shape; patterns are told apart where those without extra cuts are few. */
     static List<RunChoice> of(PatternPool pool) {
         List<RunChoice> choices = new ArrayList<>();
-        boolean few = true;
-        for (int extra = 0; extra <= MOST_EXTRA; extra++) {
-            Optional<List<Pattern>> all = few && extra < 1
-                    ? pool.all(pool.leastCuts() + extra, MOST_PATTERNS)
+        Optional<List<Pattern>> few = pool.all(pool.leastCuts(), MOST_PATTERNS);
+        few.orElse(List.of())
+                .forEach(pattern -> choices.add(new RunChoice(Optional.of(pattern), List.of(), 0)));
+        for (int extra = few.isPresent() ? 1 : 0; extra <= MOST_EXTRA; extra++) {
+            Optional<List<PieceSet>> sets = extra < MOST_EXTRA
+                    ? pool.allSets(pool.leastCuts() + extra)
                     : Optional.empty();
-            few = all.isPresent();
-            int level = extra;
-            all.ifPresentOrElse(
-                    patterns -> patterns.forEach(pattern -> choices.add(new RunChoice(Optional.of(pattern), level))),
-                    () -> choices.add(new RunChoice(Optional.empty(), level)));
+            for (List<PieceSet> group : groups(sets.orElse(List.of()))) {
+                choices.add(new RunChoice(Optional.empty(), group, extra));
+            }
         }
         return choices;
+    }
+
+    /** One group of no sets for those that are not told apart. */
+    private static List<List<PieceSet>> groups(List<PieceSet> sets) {
+        List<PieceSet> sorted = new ArrayList<>(sets);
+        sorted.sort(Comparator.comparingInt(PieceSet::pieces).thenComparingLong(PieceSet::jointTotal));
+        int size = Math.max(GROUP, (sets.size() + MOST_GROUPS - 1) / MOST_GROUPS);
+        List<List<PieceSet>> groups = new ArrayList<>();
+        for (int from = 0; from < Math.max(1, sorted.size()); from += size) {
+            groups.add(List.copyOf(sorted.subList(from, Math.min(sorted.size(), from + size))));
+        }
+        return groups;
+    }
+
+    /** Whether it says more than how many cuts there are. */
+    boolean isGroup() {
+        return !sets.isEmpty();
     }
 }

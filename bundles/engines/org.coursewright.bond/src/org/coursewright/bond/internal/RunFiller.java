@@ -1,7 +1,9 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -21,6 +23,7 @@ final class RunFiller {
     private final Gauges gauges;
     private final FillTable table;
     private final Effort effort;
+    private final Map<Integer, Integer> gaugesByCuts = new HashMap<>();
 
     RunFiller(RunShape shape, Shortfalls shortfalls, Effort effort) {
         this.effort = effort;
@@ -63,29 +66,36 @@ final class RunFiller {
         return Optional.ofNullable(best).or(() -> single(mostCuts));
     }
 
-    /** Whether a filling meets no more windows and has no more cuts than that; proven if not. */
-    boolean mayFill(Windows windows, int mostViolations, int mostCuts) {
+    /**
+     * A filling that meets no more windows and has no more cuts than that; every gauge is looked at, many of them at once.
+     *
+     * @return empty if there is none, which is proven while this {@link #isComplete()}
+     */
+    Optional<Pattern> any(Windows windows, int mostViolations, int mostCuts) {
         if (shape.isRaked() || !shape.pins().isEmpty()) {
-            return true;
+            return best(windows, true, new FillTable.Score(mostViolations, mostCuts), mostViolations, mostCuts);
         }
         for (List<Gauge> group : gauges.groups()) {
             Gauge last = group.get(group.size() - 1);
-            if (effort.isSpent() || leastCuts(group.get(0)) <= mostCuts
-                    && table.mayFill(group.get(0), last, windows.grid(last.joints()), mostViolations, mostCuts)
-                    && (group.size() == 1 || mayFill(group, windows, mostViolations, mostCuts))) {
-                return true;
+            boolean may = !effort.isSpent() && leastCuts(group.get(0)) <= mostCuts && table.mayFill(group.get(0), last,
+                    windows.grid(last.joints()), mostViolations, mostCuts);
+            Optional<Pattern> found = may ? any(group, windows, mostViolations, mostCuts) : Optional.empty();
+            if (found.isPresent()) {
+                return found;
             }
         }
-        return false;
+        return Optional.empty();
     }
 
-    private boolean mayFill(List<Gauge> group, Windows windows, int mostViolations, int mostCuts) {
+    /** The same with some gauges only. */
+    Optional<Pattern> any(List<Gauge> group, Windows windows, int mostViolations, int mostCuts) {
         for (Gauge gauge : group) {
-            if (table.fill(gauge, windows.grid(gauge.joints()), mostViolations, mostCuts) != FillTable.UNFILLED) {
-                return true;
+            FillTable.Score score = table.fill(gauge, windows.grid(gauge.joints()), mostViolations, mostCuts);
+            if (score != FillTable.UNFILLED) {
+                return Optional.of(pattern(score));
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     /** The fewest cuts with which a raked run can be filled at all; empty if nothing fills it. */
@@ -118,7 +128,8 @@ final class RunFiller {
     boolean isSearchable(int cuts, int most) {
         long joints = shape.length() / Math.max(1, Math.min(masonry.cutLeast(), masonry.whole())) + 2;
         boolean few = (masonry.most() - masonry.least()) * joints / shortfalls.step() <= most;
-        return isComplete() && few && gauges.all().stream().filter(gauge -> leastCuts(gauge) <= cuts).count() <= most;
+        return isComplete() && few && gaugesByCuts.computeIfAbsent(cuts, count -> (int) gauges.all().stream()
+                .filter(gauge -> leastCuts(gauge) <= count).count()) <= most;
     }
 
     /** Whether nothing is left out when every gauge is looked at. */

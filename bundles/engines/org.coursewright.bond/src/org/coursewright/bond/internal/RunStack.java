@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
-
-import org.coursewright.measure.Progress;
 
 /** The runs of one wall that can be filled, the pools they are filled from, and which of them lie on one another. */
 final class RunStack {
@@ -36,7 +33,6 @@ final class RunStack {
     private final Masonry masonry;
     private final ForcedViolations forced;
     private final Shortfalls shortfalls;
-    private Optional<CutBound> proof = Optional.empty();
     private final Effort effort = new Effort();
     private final LeastCuts leastCuts;
     private final Skeleton skeleton = new Skeleton(this);
@@ -98,13 +94,6 @@ final class RunStack {
         return skeleton;
     }
 
-    /** A bound on cuts; worked out once. */
-    CutBound proof(Progress progress) {
-        CutBound found = proof.orElseGet(() -> new CutBound(this, progress));
-        proof = Optional.of(found);
-        return found;
-    }
-
     Masonry masonry() {
         return masonry;
     }
@@ -132,6 +121,16 @@ final class RunStack {
 
     List<Contact> contactsOf(int run) {
         return contactsOf.get(run);
+    }
+
+    /** Fills the pools with patterns to begin with. */
+    void seed() {
+        poolByShape.values().forEach(PatternPool::seed);
+    }
+
+    /** Adds patterns to the pools of their shapes. */
+    void add(Map<RunShape, List<Pattern>> patterns) {
+        patterns.forEach((shape, found) -> found.forEach(poolByShape.get(shape)::add));
     }
 
     /** Cuts that every filling needs, laps left aside. */

@@ -16,7 +16,7 @@ import org.coursewright.measure.Length;
  */
 final class SeedPatterns {
 
-    private static final int MOST_PER_CUTS = 40;
+    private static final int MOST_PER_CUTS = 16;
     private static final int MOST_SETS = 60;
     private static final int PLACES = 5;
     /** Runs no longer than so many units are short. */

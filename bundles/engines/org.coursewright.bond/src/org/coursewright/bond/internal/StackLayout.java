@@ -1,12 +1,14 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 import org.coursewright.measure.Progress;
 
@@ -24,6 +26,10 @@ final class StackLayout {
     private record Shapes(RunShape below, RunShape above, long offset) {
     }
 
+    /** Patterns of two runs that come into question; arrays compare by identity, so equal keys mean the same ones. */
+    private record Choice(LapTable table, int[] lower, int[] upper) {
+    }
+
     /** A run between chosen neighbours, for remembering that it has been priced. */
     private record Place(RunShape shape, List<Object> neighbours) {
     }
@@ -31,6 +37,7 @@ final class StackLayout {
     private final RunStack stack;
     private final Skeleton skeleton;
     private final PartnerSearch partners;
+    private final Supplier<CutProof> prover;
     private final Progress progress;
     private final Map<Shapes, LapTable> lapTables = new HashMap<>();
     private final Set<Place> priced = new HashSet<>();
@@ -39,8 +46,11 @@ final class StackLayout {
     private int[] chosen = new int[0];
     private long cost = Long.MAX_VALUE;
 
-    StackLayout(RunStack stack, Progress progress) {
+    /** @param prover what proves a bound on cuts; asked only if it takes more than a look to lay the runs */
+    StackLayout(RunStack stack, Supplier<CutProof> prover, Progress progress) {
         this.stack = stack;
+        this.prover = prover;
+        stack.seed();
         skeleton = stack.skeleton();
         partners = new PartnerSearch(stack);
         this.progress = progress;
@@ -51,13 +61,18 @@ final class StackLayout {
         bound = stack.leastCuts();
         take();
         if (!isMet()) {
-            CutBound proof = stack.proof(progress);
+            CutProof proof = prover.get();
             bound = proof.cuts();
+            stack.add(proof.patterns());
             search();
-            new GuidedPatterns(stack, proof.chosen()).add(progress);
+            GuidedPatterns guided = new GuidedPatterns(stack, proof.chosen());
+            guided.add(progress);
+            search();
+            if (!isMet())
+                guided.follow(proof.patterns(), progress);
             search();
         }
-        if (!isMet()) {
+        if (!isLapped()) {
             findPartners();
             search();
         }
@@ -171,25 +186,49 @@ final class StackLayout {
     }
 
     private void choose() {
-        long[][] own = new long[stack.runs().size()][];
-        Map<PatternPool, long[]> costs = new HashMap<>();
+        List<int[]> candidates = candidates();
+        long[][] own = new long[candidates.size()][];
+        Map<int[], long[]> costs = new HashMap<>();
         for (int run = 0; run < own.length; run++) {
-            own[run] = costs.computeIfAbsent(stack.pool(run),
-                    pool -> pool.patterns().stream().mapToLong(Pattern::cost).toArray());
+            PatternPool pool = stack.pool(run);
+            own[run] = costs.computeIfAbsent(candidates.get(run), indexes -> Arrays.stream(indexes)
+                    .mapToLong(index -> pool.patterns().get(index).cost()).toArray());
         }
         CostNetwork network = new CostNetwork(own);
+        Map<Choice, long[]> laps = new HashMap<>();
         for (RunStack.Contact contact : stack.contacts()) {
             progress.checkCancelled();
-            network.add(contact.below(), contact.above(), table(contact).costs());
+            Choice choice = new Choice(table(contact), candidates.get(contact.below()),
+                    candidates.get(contact.above()));
+            network.add(contact.below(), contact.above(),
+                    laps.computeIfAbsent(choice, key -> key.table().costs(key.lower(), key.upper())));
         }
         chosen = network.solve(progress);
+        for (int run = 0; run < chosen.length; run++) {
+            chosen[run] = candidates.get(run)[chosen[run]];
+        }
+    }
+
+    /** By run the patterns that come into question; one array for all runs between neighbours alike. */
+    private List<int[]> candidates() {
+        Map<List<Object>, int[]> known = new HashMap<>();
+        List<int[]> candidates = new ArrayList<>();
+        for (int run = 0; run < stack.runs().size(); run++) {
+            PatternPool pool = stack.pool(run);
+            List<Candidates.Side> sides = new ArrayList<>();
+            for (RunStack.Contact contact : stack.contactsOf(run)) {
+                sides.add(new Candidates.Side(table(contact), contact.below() == run));
+            }
+            candidates.add(known.computeIfAbsent(List.of(pool, sides), key -> new Candidates(pool, sides).find()));
+        }
+        return candidates;
     }
 
     private LapTable table(RunStack.Contact contact) {
         PatternPool below = stack.pool(contact.below());
         PatternPool above = stack.pool(contact.above());
         return lapTables.computeIfAbsent(new Shapes(below.shape(), above.shape(), contact.offset()),
-                shapes -> new LapTable(below, above, contact.offset(), stack.masonry().lap()));
+                shapes -> new LapTable(below, above, contact.offset(), stack.masonry().lap(), contact.forced()));
     }
 
     private long cost() {

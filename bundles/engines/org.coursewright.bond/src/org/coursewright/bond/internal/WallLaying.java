@@ -3,6 +3,7 @@ package org.coursewright.bond.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 import org.coursewright.bond.CourseLayout;
 import org.coursewright.bond.Piece;
@@ -20,26 +21,33 @@ import org.coursewright.measure.Progress;
 final class WallLaying {
 
     private final WallFace wall;
+    private final Handing handing;
     private final RunStack stack;
 
     WallLaying(WallFace wall, Handing handing) {
         this.wall = wall;
-        stack = new RunStack(Masonry.of(wall.stock(), wall.rule()), new RunFinder(wall, handing).find());
+        this.handing = handing;
+        stack = stack();
     }
 
-    /** Cuts of every layout that has no avoidable short lap; proven. */
-    int leastCuts(Progress progress) {
-        return stack.proof(progress).cuts();
+    private RunStack stack() {
+        return new RunStack(Masonry.of(wall.stock(), wall.rule()), new RunFinder(wall, handing).find());
     }
 
-    WallLayout lay(Progress progress) {
-        StackLayout layout = new StackLayout(stack, progress);
+    /** Cuts of every layout that has no avoidable short lap. The proof works on runs of its own: it owes nothing to a layout. */
+    CutProof prove(Progress progress) {
+        return new CutBound(stack()).prove(progress);
+    }
+
+    /** @param prover gives what {@link #prove} gives, now or before */
+    WallLayout lay(Supplier<CutProof> prover, Progress progress) {
+        StackLayout layout = new StackLayout(stack, prover, progress);
         return laid(layout, layout.lay());
     }
 
     /** A first answer: less is tried, and nothing is proven that is not plain. */
     WallLayout laySoon(Progress progress) {
-        StackLayout layout = new StackLayout(stack, progress);
+        StackLayout layout = new StackLayout(stack, () -> prove(progress), progress);
         return laid(layout, layout.laySoon());
     }
 

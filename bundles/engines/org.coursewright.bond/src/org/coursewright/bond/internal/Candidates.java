@@ -1,0 +1,52 @@
+package org.coursewright.bond.internal;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The patterns of a run that come into question: those for which no other is cheaper and goes together with all they go
+ * together with. To leave out the rest loses nothing, and the fewer there are the faster all runs are chosen.
+ */
+final class Candidates {
+
+    /** What lies above or below a run. */
+    record Side(LapTable table, boolean isLower) {
+    }
+
+    private final List<Pattern> patterns;
+    private final List<Side> sides;
+
+    Candidates(PatternPool pool, List<Side> sides) {
+        patterns = pool.patterns();
+        this.sides = sides;
+    }
+
+    /** Their indexes in the pool, ascending; one at least. */
+    int[] find() {
+        sides.forEach(side -> side.table().grow());
+        Integer[] order = new Integer[patterns.size()];
+        Arrays.setAll(order, index -> index);
+        Arrays.sort(order, Comparator.comparingLong(index -> patterns.get(index).cost()));
+        int[] kept = new int[order.length];
+        int count = 0;
+        for (int pattern : order) {
+            if (!isDominated(pattern, kept, count)) {
+                kept[count++] = pattern;
+            }
+        }
+        int[] found = Arrays.copyOf(kept, count);
+        Arrays.sort(found);
+        return found;
+    }
+
+    private boolean isDominated(int pattern, int[] kept, int count) {
+        for (int index = 0; index < count; index++) {
+            int cheaper = kept[index];
+            if (sides.stream().allMatch(side -> side.table().isWithin(side.isLower(), cheaper, pattern))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,107 @@
+package org.coursewright.bond.internal;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Which choices of two runs of consecutive courses cannot go together without an avoidable lap violation; found out only
+ * for those that are asked about. What is excluded is proven to be.
+ */
+final class PairChoices {
+
+    private final RunStack stack;
+    private final Skeleton skeleton;
+    private final RunStack.Contact contact;
+    private final List<RunChoice> lower;
+    private final List<RunChoice> upper;
+    private final LevelFit levels;
+    private final PatternsFound found;
+    private final boolean[] decided;
+    private final boolean[] excluded;
+    private long[] costs;
+    /** By pattern of one of the two runs, how many extra cuts the other needs beside it. */
+    private final Map<Pattern, Integer> leastExtra = new IdentityHashMap<>();
+    private int ahead = 1;
+
+    PairChoices(RunStack stack, RunStack.Contact contact, List<RunChoice> lower, List<RunChoice> upper,
+            LevelFit levels, PatternsFound found) {
+        this.stack = stack;
+        this.contact = contact;
+        this.lower = lower;
+        this.upper = upper;
+        this.levels = levels;
+        this.found = found;
+        skeleton = stack.skeleton();
+        decided = new boolean[lower.size() * upper.size()];
+        excluded = new boolean[decided.length];
+        costs = new long[decided.length];
+    }
+
+    /** By choice of the lower run, then of the upper: nothing, or for what is known to be excluded a lap violation. */
+    long[] costs() {
+        return costs;
+    }
+
+    /**
+     * Whether two choices exclude one another. Where they do, those next to them are looked into as well, more of them
+     * each time, for they will be asked about next.
+     */
+    boolean excludes(int row, int column) {
+        if (!decide(row, column)) {
+            return false;
+        }
+        for (int step = 1; step < ahead; step++) {
+            decideNext(row + step, column);
+            decideNext(row, column + step);
+        }
+        ahead = Math.min(2 * ahead, Math.max(lower.size(), upper.size()));
+        costs = costs.clone();
+        for (int index = 0; index < costs.length; index++) {
+            costs[index] = CostNetwork.cost(excluded[index] ? 1 : 0, 0, 0);
+        }
+        return true;
+    }
+
+    private void decideNext(int row, int column) {
+        if (row < lower.size() && column < upper.size()
+                && (lower.get(row).pattern().isPresent() || upper.get(column).pattern().isPresent())) {
+            decide(row, column);
+        }
+    }
+
+    private boolean decide(int row, int column) {
+        if (!decided[row * upper.size() + column]) {
+            RunChoice below = lower.get(row);
+            RunChoice above = upper.get(column);
+            boolean proven;
+            if (below.pattern().isPresent() && above.pattern().isPresent()) {
+                proven = LapCheck.violations(below.pattern().get(), above.pattern().get(), contact.offset(),
+                        stack.masonry().lap()) > skeleton.allowed(contact);
+            } else if (below.pattern().isPresent()) {
+                proven = !mayFill(contact.above(), above, below.pattern().get());
+            } else if (above.pattern().isPresent()) {
+                proven = !mayFill(contact.below(), below, above.pattern().get());
+            } else {
+                proven = !levels.mayFit(contact, below, above);
+            }
+            decided[row * upper.size() + column] = true;
+            excluded[row * upper.size() + column] = proven;
+        }
+        return excluded[row * upper.size() + column];
+    }
+
+    /** Whether a choice of a run may go together with a pattern of the other. */
+    private boolean mayFill(int run, RunChoice choice, Pattern beside) {
+        PatternPool pool = stack.pool(run);
+        Windows windows = skeleton.certain(run, contact.other(run));
+        windows.add(beside, contact.offsetFrom(run), stack.masonry().lap(), pool.shape().length());
+        int least = leastExtra.computeIfAbsent(beside, pattern -> {
+            PatternPool.ExtraCuts extra = pool.extraCuts(windows, skeleton.forced(run), RunChoice.MOST_EXTRA);
+            extra.shown().ifPresent(shown -> found.add(pool.shape(), shown));
+            return extra.cuts();
+        });
+        return choice.extra() >= least && (!choice.isGroup()
+                || pool.mayFill(windows, skeleton.forced(run), choice.sets(), pool.leastCuts() + choice.extra()));
+    }
+}
