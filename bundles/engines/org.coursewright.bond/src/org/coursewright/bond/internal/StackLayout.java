@@ -86,7 +86,7 @@ final class StackLayout {
         if (!isMet() && new CompletePools(stack).complete(progress)) {
             search();
         }
-        return best;
+        return new Tidying(stack, best).tidy(progress);
     }
 
     /** A first choice, improved a little; only what runs cost alone bounds it. */
