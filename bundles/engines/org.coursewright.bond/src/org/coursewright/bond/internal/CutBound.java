@@ -2,8 +2,10 @@ package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.coursewright.measure.Progress;
 
@@ -28,6 +30,7 @@ final class CutBound {
     private final StarBound stars;
     private final TableAlgebra algebra = new TableAlgebra();
     private final Map<Place, Integer> leastExtra = new HashMap<>();
+    private final Set<List<Object>> suited = new HashSet<>();
     private final Map<List<Object>, long[]> own = new HashMap<>();
 
     CutBound(RunStack stack) {
@@ -91,14 +94,7 @@ final class CutBound {
         boolean[] fails = new boolean[values.length];
         for (int run = 0; run < values.length; run++) {
             progress.checkCancelled();
-            Place place = place(run);
-            if (!place.joints().isEmpty() && !leastExtra.containsKey(place)) {
-                PatternPool.ExtraCuts least = stack.pool(run).extraCuts(stack.skeleton().certain(run),
-                        stack.skeleton().forced(run), RunChoice.MOST_EXTRA);
-                least.shown().ifPresent(pattern -> found.add(place.shape(), pattern));
-                leastExtra.put(place, least.cuts());
-            }
-            fails[run] = extra(run, values) < leastExtra.getOrDefault(place, 0);
+            fails[run] = isExcluded(run, extra(run, values));
             any |= fails[run];
         }
         for (RunStack.Contact contact : stack.contacts()) {
@@ -108,6 +104,22 @@ final class CutBound {
             }
         }
         return any;
+    }
+
+    /** Whether so few extra cuts do not suit the joints that are there however the neighbours are filled. */
+    private boolean isExcluded(int run, int extra) {
+        Place place = place(run);
+        if (place.joints().isEmpty() || extra == RunChoice.MOST_EXTRA || suited.contains(List.of(place, extra))) {
+            return false;
+        }
+        int least = leastExtra.getOrDefault(place, 0);
+        if (extra >= least && stack.pool(run).mayFill(stack.skeleton().certain(run), stack.skeleton().forced(run),
+                extra, pattern -> found.add(place.shape(), pattern))) {
+            suited.add(List.of(place, extra));
+            return false;
+        }
+        leastExtra.put(place, Math.max(least, extra + 1));
+        return true;
     }
 
     private int extra(int run, int[] values) {

@@ -472,6 +472,16 @@ final class FillTable {
                 Math.toIntExact(shortfall / shortfalls.step()));
     }
 
+    /** Whether a gauge with as many pieces as the one filled with has been reached with no more cuts than that. */
+    boolean isReached(Gauge other, int mostCuts) {
+        for (int made = 0; made <= mostCuts; made++) {
+            if (isReached(other.pieces(), 0, made, other.shortfall())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether pins let a piece of that length come after so many others with that shortfall. */
     boolean allows(int before, long shortfall, long length) {
         return pins.isEmpty() || pins.allows(gauge, before, shortfall, length);

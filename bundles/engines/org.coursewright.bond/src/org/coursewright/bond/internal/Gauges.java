@@ -18,7 +18,7 @@ final class Gauges {
     /** Runs no longer than so many units are short: all their gauges are looked at. */
     private static final int SHORT = 6;
     /** So many gauges are excluded at once where their joints differ little. */
-    private static final int GROUP = 8;
+    private static final int GROUP = 16;
     private static final int EVERY = 100_000;
     /** So many more pieces other than whole units than are needed are enough to find a good filling. */
     private static final int MORE_ODD = 4;
@@ -31,7 +31,6 @@ final class Gauges {
     private final Shortfalls shortfalls;
     private List<Gauge> all = List.of();
     private List<Gauge> some = List.of();
-    private List<List<Gauge>> groups = List.of();
 
     Gauges(RunShape shape, Masonry masonry, Shortfalls shortfalls) {
         this.shape = shape;
@@ -54,21 +53,18 @@ final class Gauges {
         return some;
     }
 
-    /** All of them in groups of one number of pieces whose shortfalls follow one another by the cut step. */
-    List<List<Gauge>> groups() {
-        if (groups.isEmpty()) {
-            List<Gauge> sorted = new ArrayList<>(all());
-            sorted.sort(Comparator.comparingInt(Gauge::pieces)
-                    .thenComparingLong(gauge -> gauge.shortfall() % shortfalls.step())
-                    .thenComparingLong(Gauge::shortfall));
-            List<List<Gauge>> found = new ArrayList<>();
-            for (Gauge gauge : sorted) {
-                if (found.isEmpty() || !follows(found.get(found.size() - 1), gauge)) {
-                    found.add(new ArrayList<>());
-                }
-                found.get(found.size() - 1).add(gauge);
+    /** Gauges in groups of one number of pieces whose shortfalls follow one another by the cut step. */
+    List<List<Gauge>> groups(List<Gauge> gauges) {
+        List<Gauge> sorted = new ArrayList<>(gauges);
+        sorted.sort(Comparator.comparingInt(Gauge::pieces)
+                .thenComparingLong(gauge -> gauge.shortfall() % shortfalls.step())
+                .thenComparingLong(Gauge::shortfall));
+        List<List<Gauge>> groups = new ArrayList<>();
+        for (Gauge gauge : sorted) {
+            if (groups.isEmpty() || !follows(groups.get(groups.size() - 1), gauge)) {
+                groups.add(new ArrayList<>());
             }
-            groups = found;
+            groups.get(groups.size() - 1).add(gauge);
         }
         return groups;
     }

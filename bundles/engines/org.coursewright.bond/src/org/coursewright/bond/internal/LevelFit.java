@@ -6,7 +6,7 @@ import java.util.Optional;
 /** Tells whether two runs of consecutive courses can be filled with given numbers of cuts so that all laps are kept. */
 final class LevelFit {
 
-    private static final long STEPS = 200_000;
+    private static final long STEPS = 50_000;
     /** With more extra cuts together nearly everything fits. */
     private static final int MOST_EXTRA = 2;
 

@@ -1,6 +1,6 @@
 package org.coursewright.bond.internal;
 
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -9,6 +9,10 @@ import java.util.Map;
  * for those that are asked about. What is excluded is proven to be.
  */
 final class PairChoices {
+
+    /** A run filled with so many extra cuts beside a pattern of the other. */
+    private record Beside(int run, Pattern pattern, int extra) {
+    }
 
     private final RunStack stack;
     private final Skeleton skeleton;
@@ -20,8 +24,7 @@ final class PairChoices {
     private final boolean[] decided;
     private final boolean[] excluded;
     private long[] costs;
-    /** By pattern of one of the two runs, how many extra cuts the other needs beside it. */
-    private final Map<Pattern, Integer> leastExtra = new IdentityHashMap<>();
+    private final Map<Beside, Boolean> fills = new HashMap<>();
     private int ahead = 1;
 
     PairChoices(RunStack stack, RunStack.Contact contact, List<RunChoice> lower, List<RunChoice> upper,
@@ -96,12 +99,10 @@ final class PairChoices {
         PatternPool pool = stack.pool(run);
         Windows windows = skeleton.certain(run, contact.other(run));
         windows.add(beside, contact.offsetFrom(run), stack.masonry().lap(), pool.shape().length());
-        int least = leastExtra.computeIfAbsent(beside, pattern -> {
-            PatternPool.ExtraCuts extra = pool.extraCuts(windows, skeleton.forced(run), RunChoice.MOST_EXTRA);
-            extra.shown().ifPresent(shown -> found.add(pool.shape(), shown));
-            return extra.cuts();
-        });
-        return choice.extra() >= least && (!choice.isGroup()
-                || pool.mayFill(windows, skeleton.forced(run), choice.sets(), pool.leastCuts() + choice.extra()));
+        int extra = choice.extra();
+        boolean may = extra == RunChoice.MOST_EXTRA || fills.computeIfAbsent(new Beside(run, beside, extra),
+                key -> pool.mayFill(windows, skeleton.forced(run), extra, shown -> found.add(pool.shape(), shown)));
+        return may && (!choice.isGroup()
+                || pool.mayFill(windows, skeleton.forced(run), choice.sets(), pool.leastCuts() + extra));
     }
 }

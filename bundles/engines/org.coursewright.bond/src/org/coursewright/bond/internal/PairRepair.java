@@ -10,7 +10,7 @@ import java.util.Optional;
 final class PairRepair {
 
     private static final int MOST_EXTRA = 4;
-    private static final long STEPS = 40_000;
+    private static final long STEPS = 20_000;
 
     private final RunStack stack;
     private final PartnerSearch partners;

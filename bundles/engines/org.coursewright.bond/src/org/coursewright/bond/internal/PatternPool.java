@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Patterns considered for all runs of one shape in one wall. It grows as patterns that fit neighbours are found. */
 final class PatternPool {
@@ -16,14 +17,6 @@ final class PatternPool {
     private static final int ENOUGH_SPECIALS = 2;
     /** No more gauges than these are all looked at when a run is priced. */
     private static final int FEW_GAUGES = 300;
-
-    /**
-     * Cuts beyond the least that a run needs.
-     *
-     * @param shown a pattern with so many, if there is one
-     */
-    record ExtraCuts(int cuts, Optional<Pattern> shown) {
-    }
 
     private final RunShape shape;
     private final Masonry masonry;
@@ -171,20 +164,19 @@ final class PatternPool {
     }
 
     /**
-     * The fewest cuts, beyond the least of the shape, of all patterns that meet no more windows than {@code mostMet}; proven.
+     * Whether a pattern with no more than so many cuts beyond the least meets no more windows; a "no" is proven.
      *
-     * @param enough what is given if it takes so many or more
+     * @param shown told one, if it is found
      */
-    ExtraCuts extraCuts(Windows windows, int mostMet, int enough) {
-        for (int extra = 0; extra < enough && filler.isComplete(); extra++) {
-            int cuts = leastCuts + extra;
-            Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(0, cuts), mostMet, cuts)
-                    .or(() -> filler.any(windows, mostMet, cuts));
-            if (found.isPresent()) {
-                return new ExtraCuts(extra, found);
-            }
+    boolean mayFill(Windows windows, int mostMet, int extraCuts, Consumer<Pattern> shown) {
+        int cuts = leastCuts + extraCuts;
+        if (!filler.isComplete()) {
+            return true;
         }
-        return new ExtraCuts(filler.isComplete() ? enough : 0, Optional.empty());
+        Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(0, cuts), mostMet, cuts)
+                .or(() -> filler.any(windows, mostMet, cuts));
+        found.ifPresent(shown);
+        return found.isPresent() || !filler.isComplete();
     }
 
     /**

@@ -1,11 +1,14 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 
 import org.coursewright.bond.Piece;
 
@@ -24,6 +27,7 @@ final class RunFiller {
     private final FillTable table;
     private final Effort effort;
     private final Map<Integer, Integer> gaugesByCuts = new HashMap<>();
+    private final Map<Integer, List<List<Gauge>>> groupsByCuts = new HashMap<>();
 
     RunFiller(RunShape shape, Shortfalls shortfalls, Effort effort) {
         this.effort = effort;
@@ -75,11 +79,8 @@ final class RunFiller {
         if (shape.isRaked() || !shape.pins().isEmpty()) {
             return best(windows, true, new FillTable.Score(mostViolations, mostCuts), mostViolations, mostCuts);
         }
-        for (List<Gauge> group : gauges.groups()) {
-            Gauge last = group.get(group.size() - 1);
-            boolean may = !effort.isSpent() && leastCuts(group.get(0)) <= mostCuts && table.mayFill(group.get(0), last,
-                    windows.grid(last.joints()), mostViolations, mostCuts);
-            Optional<Pattern> found = may ? any(group, windows, mostViolations, mostCuts) : Optional.empty();
+        for (List<Gauge> group : groupsByCuts.computeIfAbsent(mostCuts, this::groups)) {
+            Optional<Pattern> found = anyOf(group, windows, mostViolations, mostCuts);
             if (found.isPresent()) {
                 return found;
             }
@@ -87,9 +88,37 @@ final class RunFiller {
         return Optional.empty();
     }
 
+    /** Where gauges close to one another cannot be excluded together, each half of them is looked at. */
+    private Optional<Pattern> anyOf(List<Gauge> group, Windows windows, int mostViolations, int mostCuts) {
+        if (group.size() == 1 || effort.isSpent()) {
+            return any(group, windows, mostViolations, mostCuts);
+        }
+        Gauge last = group.get(group.size() - 1);
+        if (!table.mayFill(group.get(0), last, windows.grid(last.joints()), mostViolations, mostCuts)) {
+            return Optional.empty();
+        }
+        int half = group.size() / 2;
+        return anyOf(group.subList(0, half), windows, mostViolations, mostCuts)
+                .or(() -> anyOf(group.subList(half, group.size()), windows, mostViolations, mostCuts));
+    }
+
+    /** The gauges with which the run can be filled at all with no more cuts than that. */
+    private List<List<Gauge>> groups(int mostCuts) {
+        Map<Integer, List<Gauge>> byPieces = new TreeMap<>();
+        gauges.all().stream().filter(gauge -> leastCuts(gauge) <= mostCuts)
+                .forEach(gauge -> byPieces.computeIfAbsent(gauge.pieces(), pieces -> new ArrayList<>()).add(gauge));
+        List<Gauge> fillable = new ArrayList<>();
+        for (List<Gauge> alike : byPieces.values()) {
+            Gauge furthest = Collections.max(alike, Comparator.comparingLong(Gauge::shortfall));
+            table.fill(furthest, new Windows().grid(furthest.joints()), 0, mostCuts);
+            alike.stream().filter(gauge -> table.isReached(gauge, mostCuts)).forEach(fillable::add);
+        }
+        return gauges.groups(fillable);
+    }
+
     /** The same with some gauges only. */
     Optional<Pattern> any(List<Gauge> group, Windows windows, int mostViolations, int mostCuts) {
-        for (Gauge gauge : group) {
+        for (Gauge gauge : effort.isSpent() ? List.<Gauge>of() : group) {
             FillTable.Score score = table.fill(gauge, windows.grid(gauge.joints()), mostViolations, mostCuts);
             if (score != FillTable.UNFILLED) {
                 return Optional.of(pattern(score));

@@ -109,9 +109,8 @@ final class StarBound {
         if (choice.isGroup()) {
             return pool.mayFill(windows, forced, choice.sets(), pool.leastCuts() + choice.extra());
         }
-        PatternPool.ExtraCuts least = pool.extraCuts(windows, forced, RunChoice.MOST_EXTRA);
-        least.shown().ifPresent(pattern -> found.add(pool.shape(), pattern));
-        return choice.extra() >= least.cuts();
+        return choice.extra() == RunChoice.MOST_EXTRA
+                || pool.mayFill(windows, forced, choice.extra(), pattern -> found.add(pool.shape(), pattern));
     }
 
     private List<Object> neighbours(int run, List<RunStack.Contact> fixed, int[] values) {
