@@ -59,7 +59,7 @@ class DemoTest {
                 Project Clinic in high desert
                 14 walls, 12 openings, 1 storey, 1 unit type
                 """).contains(
-                "  Wall W2: (38'-8\", 0\") to (38'-8\", 25'-2 1/2\"), 8'-3\" high, rising to 11'-7 1/2\", B14 in header bond",
+                "  Wall W2: (38'-8\", 0\") to (38'-8\", 25'-2 1/2\"), 8'-3\" high, rising to 11'-7\", B14 in header bond",
                 "    Window N1: 3'-8\" wide, 3'-9\" high, 5'-4 3/4\" from the start, sill 3'-0\"",
                 "3'-9\" high, B14 in stretcher bond, may size ±3\"");
     }
