@@ -1,11 +1,8 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -23,13 +20,6 @@ final class StackLayout {
     private static final int PARTNERS = 6;
     private static final int PARTNER_CUTS = 2;
 
-    private record Shapes(RunShape below, RunShape above, long offset) {
-    }
-
-    /** Patterns of two runs that come into question; arrays compare by identity, so equal keys mean the same ones. */
-    private record Choice(LapTable table, int[] lower, int[] upper) {
-    }
-
     /** A run between chosen neighbours, for remembering that it has been priced. */
     private record Place(RunShape shape, List<Object> neighbours) {
     }
@@ -39,7 +29,7 @@ final class StackLayout {
     private final PartnerSearch partners;
     private final Supplier<CutProof> prover;
     private final Progress progress;
-    private final Map<Shapes, LapTable> lapTables = new HashMap<>();
+    private final PatternChoice choice;
     private final Set<Place> priced = new HashSet<>();
     private List<Pattern> best = List.of();
     private int bound;
@@ -53,6 +43,7 @@ final class StackLayout {
         stack.seed();
         skeleton = stack.skeleton();
         partners = new PartnerSearch(stack);
+        choice = new PatternChoice(stack);
         this.progress = progress;
     }
 
@@ -68,8 +59,9 @@ final class StackLayout {
             GuidedPatterns guided = new GuidedPatterns(stack, proof.chosen());
             guided.add(progress);
             search();
-            if (!isMet())
+            if (!isMet()) {
                 guided.follow(proof.patterns(), progress);
+            }
             search();
         }
         if (!isLapped()) {
@@ -98,7 +90,7 @@ final class StackLayout {
 
     /** Chooses from the pools as they are. */
     private void take() {
-        choose();
+        chosen = choice.choose(progress);
         long now = cost();
         if (now < cost) {
             cost = now;
@@ -165,11 +157,11 @@ final class StackLayout {
 
     /** For cheap patterns of every shape, patterns of the shapes above and below that lap with them. */
     private void findPartners() {
-        Set<Shapes> seen = new HashSet<>();
+        Set<List<Object>> seen = new HashSet<>();
         for (RunStack.Contact contact : stack.contacts()) {
             PatternPool below = stack.pool(contact.below());
             PatternPool above = stack.pool(contact.above());
-            if (seen.add(new Shapes(below.shape(), above.shape(), contact.offset()))) {
+            if (seen.add(List.of(below.shape(), above.shape(), contact.offset()))) {
                 findPartners(below, above, -contact.offset(), contact.forced());
                 findPartners(above, below, contact.offset(), contact.forced());
             }
@@ -183,52 +175,6 @@ final class StackLayout {
             windows.add(pattern, offset, stack.masonry().lap(), to.shape().length());
             to.price(windows, forced, forced, Integer.MAX_VALUE, PARTNER_CUTS).ifPresent(to::add);
         }
-    }
-
-    private void choose() {
-        List<int[]> candidates = candidates();
-        long[][] own = new long[candidates.size()][];
-        Map<int[], long[]> costs = new HashMap<>();
-        for (int run = 0; run < own.length; run++) {
-            PatternPool pool = stack.pool(run);
-            own[run] = costs.computeIfAbsent(candidates.get(run), indexes -> Arrays.stream(indexes)
-                    .mapToLong(index -> pool.patterns().get(index).cost()).toArray());
-        }
-        CostNetwork network = new CostNetwork(own);
-        Map<Choice, long[]> laps = new HashMap<>();
-        for (RunStack.Contact contact : stack.contacts()) {
-            progress.checkCancelled();
-            Choice choice = new Choice(table(contact), candidates.get(contact.below()),
-                    candidates.get(contact.above()));
-            network.add(contact.below(), contact.above(),
-                    laps.computeIfAbsent(choice, key -> key.table().costs(key.lower(), key.upper())));
-        }
-        chosen = network.solve(progress);
-        for (int run = 0; run < chosen.length; run++) {
-            chosen[run] = candidates.get(run)[chosen[run]];
-        }
-    }
-
-    /** By run the patterns that come into question; one array for all runs between neighbours alike. */
-    private List<int[]> candidates() {
-        Map<List<Object>, int[]> known = new HashMap<>();
-        List<int[]> candidates = new ArrayList<>();
-        for (int run = 0; run < stack.runs().size(); run++) {
-            PatternPool pool = stack.pool(run);
-            List<Candidates.Side> sides = new ArrayList<>();
-            for (RunStack.Contact contact : stack.contactsOf(run)) {
-                sides.add(new Candidates.Side(table(contact), contact.below() == run));
-            }
-            candidates.add(known.computeIfAbsent(List.of(pool, sides), key -> new Candidates(pool, sides).find()));
-        }
-        return candidates;
-    }
-
-    private LapTable table(RunStack.Contact contact) {
-        PatternPool below = stack.pool(contact.below());
-        PatternPool above = stack.pool(contact.above());
-        return lapTables.computeIfAbsent(new Shapes(below.shape(), above.shape(), contact.offset()),
-                shapes -> new LapTable(below, above, contact.offset(), stack.masonry().lap(), contact.forced()));
     }
 
     private long cost() {
@@ -256,7 +202,6 @@ final class StackLayout {
             int forced = skeleton.forced(run);
             for (RunStack.Contact contact : stack.contactsOf(run)) {
                 violations += violations(contact);
-
             }
             PatternPool pool = stack.pool(run);
             if (violations > forced || pattern(run).cuts() > pool.leastCuts()) {
