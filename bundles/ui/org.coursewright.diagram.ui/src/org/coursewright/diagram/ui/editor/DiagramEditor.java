@@ -8,9 +8,6 @@ import org.coursewright.diagram.ui.part.DiagramRoot;
 import org.coursewright.diagram.ui.part.ElementPart;
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.model.project.Project;
-import org.coursewright.workbench.OpenProjects;
-import org.coursewright.workbench.OpenProjectsListener;
-import org.coursewright.workbench.saving.ProjectSaveable;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.DefaultEditDomain;
@@ -21,21 +18,18 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
-import org.eclipse.ui.ISaveablesSource;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.Saveable;
 
 /**
  * A graphical editor on one element of an open project. Its edits, history and unsaved state are the project's; it
  * closes with the project. Everything it shows is refreshed after each edit and each change of zoom.
  */
 @SuppressWarnings("resource") // whoever opened the project closes its session
-public abstract class DiagramEditor extends GraphicalEditor implements ISaveablesSource, OpenProjectsListener {
+public abstract class DiagramEditor extends GraphicalEditor implements ProjectEditor {
 
     private ElementInput input;
     private SessionCommandStack history;
-    private OpenProjects projects;
-    private ProjectSaveable saveable;
+    private ShownProject shown;
 
     @Override
     public void init(IEditorSite site, IEditorInput opened) throws PartInitException {
@@ -44,14 +38,17 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
         }
         input = element;
         history = new SessionCommandStack(element.session());
-        saveable = new ProjectSaveable(element.session());
         DefaultEditDomain domain = new DefaultEditDomain(this);
         domain.setCommandStack(history);
         setEditDomain(domain);
         super.init(site, opened);
-        projects = site.getService(OpenProjects.class);
-        projects.addListener(this);
+        shown = new ShownProject(this, element, this::projectEdited);
         setPartName(opened.getName());
+    }
+
+    @Override
+    public final ShownProject shown() {
+        return shown;
     }
 
     /** @return the session of the project */
@@ -76,7 +73,7 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
 
     /** @return whether the element is part of the project, which it is not while its removal is not undone */
     protected final boolean isElementThere() {
-        return projects.sessionOf(element()).isPresent();
+        return shown.holds(element());
     }
 
     /** Shows the whole diagram as large as possible. */
@@ -124,14 +121,8 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
         }
     }
 
-    @Override
-    public void projectChanged(Change change, ProjectSession session) {
-        if (session != session()) {
-            return;
-        }
-        if (change == Change.CLOSED) {
-            getSite().getPage().closeEditor(this, false);
-        } else if (change == Change.EDITED && getGraphicalViewer() != null) {
+    private void projectEdited() {
+        if (getGraphicalViewer() != null) {
             edited();
         }
     }
@@ -147,7 +138,7 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
 
     @Override
     public void setFocus() {
-        projects.activate(session());
+        shown.activate();
         super.setFocus();
     }
 
@@ -157,24 +148,14 @@ public abstract class DiagramEditor extends GraphicalEditor implements ISaveable
     }
 
     @Override
-    public Saveable[] getSaveables() {
-        return new Saveable[]{saveable};
-    }
-
-    @Override
-    public Saveable[] getActiveSaveables() {
-        return getSaveables();
-    }
-
-    @Override
     public void doSave(IProgressMonitor monitor) {
         throw new UnsupportedOperationException("saved as the project it belongs to");
     }
 
     @Override
     public void dispose() {
-        if (projects != null) {
-            projects.removeListener(this);
+        if (shown != null) {
+            shown.end();
         }
         super.dispose();
         if (history != null) {

@@ -7,14 +7,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.coursewright.core.derive.Derived;
-import org.coursewright.core.session.ProjectSession;
 import org.coursewright.diagram.ui.editor.ElementInput;
-import org.coursewright.model.edit.Refusal;
+import org.coursewright.diagram.ui.editor.ProjectEditor;
+import org.coursewright.diagram.ui.editor.ShownProject;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.coursewright.model.project.Project;
-import org.coursewright.workbench.OpenProjects;
-import org.coursewright.workbench.OpenProjectsListener;
-import org.coursewright.workbench.saving.ProjectSaveable;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -28,9 +25,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
-import org.eclipse.ui.ISaveablesSource;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.Saveable;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.EditorPart;
@@ -39,17 +34,14 @@ import org.eclipse.ui.part.EditorPart;
  * An editor of one part of a project's estimate. What it shows is worked out in the background and follows every edit; its
  * edits, history and unsaved state are the project's.
  */
-public abstract class EstimateEditor extends EditorPart implements ISaveablesSource, OpenProjectsListener {
+public abstract class EstimateEditor extends EditorPart implements ProjectEditor {
 
     private static final String EXPORT = "org.coursewright.estimate.ui.export";
 
     private final EstimatePart part;
     private final List<ShownResult<?>> results = new ArrayList<>();
     private final ElementSelection selection = new ElementSelection();
-    /** Of the project; whoever opened that closes it. */
-    private ProjectSession session;
-    private OpenProjects projects;
-    private ProjectSaveable saveable;
+    private ShownProject shown;
     private StateLine line;
 
     /** @param part that is shown */
@@ -62,12 +54,9 @@ public abstract class EstimateEditor extends EditorPart implements ISaveablesSou
         if (!(opened instanceof ElementInput element && element.element() instanceof Project)) {
             throw new PartInitException(EstimateText.notAProject);
         }
-        session = element.session();
         setSite(site);
         setInput(opened);
-        saveable = new ProjectSaveable(session);
-        projects = site.getService(OpenProjects.class);
-        projects.addListener(this);
+        shown = new ShownProject(this, element, this::edited);
         namePart();
     }
 
@@ -75,9 +64,14 @@ public abstract class EstimateEditor extends EditorPart implements ISaveablesSou
         setPartName(NLS.bind(EstimateText.partName, part.title(), getEditorInput().getName()));
     }
 
+    @Override
+    public final ShownProject shown() {
+        return shown;
+    }
+
     /** @return the project that is shown */
     protected final Project project() {
-        return session.project();
+        return shown.project();
     }
 
     /**
@@ -87,24 +81,20 @@ public abstract class EstimateEditor extends EditorPart implements ISaveablesSou
      * @return why not, in which case nothing has changed
      */
     protected final Optional<String> execute(ProjectCommand command) {
-        Optional<String> refusal = command.refusal().map(Refusal::reason);
-        if (refusal.isEmpty()) {
-            session.execute(command);
-        }
-        return refusal;
+        return shown.execute(command);
     }
 
     /**
      * Shows a result from now on, until the editor is closed.
      *
      * @param wanted result
-     * @param shown told each new one, in the user interface thread
+     * @param receiver told each new one, in the user interface thread
      * @param <T> its type
      * @return the result
      */
-    protected final <T> ShownResult<T> show(Derived<T> wanted, Consumer<T> shown) {
-        ShownResult<T> result = new ShownResult<>(session.derived(), wanted, line.getDisplay()::asyncExec,
-                shown, this::refreshState);
+    protected final <T> ShownResult<T> show(Derived<T> wanted, Consumer<T> receiver) {
+        ShownResult<T> result = new ShownResult<>(shown.results(), wanted, line.getDisplay()::asyncExec,
+                receiver, this::refreshState);
         results.add(result);
         return result;
     }
@@ -154,48 +144,33 @@ public abstract class EstimateEditor extends EditorPart implements ISaveablesSou
         try {
             ParameterizedCommand command = ParameterizedCommand.generateCommand(getSite().getService(
                     ICommandService.class).getCommand(EXPORT), Map.of(EXPORT + ".part", part.key()));
-            projects.activate(session);
+            shown.activate();
             getSite().getService(IHandlerService.class).executeCommand(command, null);
         } catch (CommandException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    @Override
-    public void projectChanged(Change change, ProjectSession changed) {
-        if (changed == session && change == Change.CLOSED) {
-            getSite().getPage().closeEditor(this, false);
-        } else if (changed == session && change == Change.EDITED) {
-            namePart();
-            firePropertyChange(PROP_DIRTY);
-            refreshState();
-        }
+    private void edited() {
+        namePart();
+        firePropertyChange(PROP_DIRTY);
+        refreshState();
     }
 
     /** To be called by the part that takes the focus. */
     @Override
     public void setFocus() {
-        projects.activate(session);
+        shown.activate();
     }
 
     @Override
     public boolean isDirty() {
-        return session.isDirty();
+        return shown.isDirty();
     }
 
     @Override
     public boolean isSaveAsAllowed() {
         return false;
-    }
-
-    @Override
-    public Saveable[] getSaveables() {
-        return new Saveable[]{saveable};
-    }
-
-    @Override
-    public Saveable[] getActiveSaveables() {
-        return getSaveables();
     }
 
     @Override
@@ -211,8 +186,8 @@ public abstract class EstimateEditor extends EditorPart implements ISaveablesSou
     @Override
     public void dispose() {
         results.forEach(ShownResult::end);
-        if (projects != null) {
-            projects.removeListener(this);
+        if (shown != null) {
+            shown.end();
         }
         super.dispose();
     }
