@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
-import org.coursewright.workbench.internal.element.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
@@ -47,6 +47,6 @@ class AccessibilityTest {
         List<Control> all = Widgets.in(window.shell()).filter(each -> NEED_A_NAME.contains(each.getClass()))
                 .filter(each -> !(each.getParent() instanceof StyledText)).toList();
         assertTrue(all.size() > 8, all::toString);
-        assertEquals(List.of(), all.stream().filter(each -> each.getData(AccessibleName.KEY) == null).toList());
+        assertEquals(List.of(), all.stream().filter(each -> AccessibleName.of(each).isEmpty()).toList());
     }
 }

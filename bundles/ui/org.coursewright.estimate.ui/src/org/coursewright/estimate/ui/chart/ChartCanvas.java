@@ -3,7 +3,7 @@ package org.coursewright.estimate.ui.chart;
 import java.util.Optional;
 
 import org.coursewright.diagram.ui.ink.Ink;
-import org.coursewright.estimate.ui.part.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.List;
 
 import org.coursewright.core.cost.MixSheet;
-import org.coursewright.estimate.ui.part.AccessibleName;
 import org.coursewright.estimate.ui.part.Columns;
 import org.coursewright.estimate.ui.part.Figures;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;

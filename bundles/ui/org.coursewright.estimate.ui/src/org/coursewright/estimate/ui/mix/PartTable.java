@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 import org.coursewright.core.cost.MixSheet;
-import org.coursewright.estimate.ui.part.AccessibleName;
 import org.coursewright.estimate.ui.part.Columns;
 import org.coursewright.estimate.ui.part.Figures;
 import org.coursewright.estimate.ui.part.TypedCell;
@@ -14,6 +13,7 @@ import org.coursewright.estimate.ui.part.TypedProperty;
 import org.coursewright.model.catalogue.CataloguePackage;
 import org.coursewright.model.catalogue.MixDesign;
 import org.coursewright.model.edit.command.ProjectCommand;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.swt.SWT;

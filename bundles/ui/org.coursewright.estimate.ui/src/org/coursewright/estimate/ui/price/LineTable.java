@@ -9,13 +9,13 @@ import java.util.stream.Stream;
 
 import org.coursewright.core.cost.PriceLine;
 import org.coursewright.core.cost.PriceOutcome;
-import org.coursewright.estimate.ui.part.AccessibleName;
 import org.coursewright.estimate.ui.part.Columns;
 import org.coursewright.estimate.ui.part.Figures;
 import org.coursewright.estimate.ui.part.TypedCell;
 import org.coursewright.measure.Quantity;
 import org.coursewright.measure.UnitCode;
 import org.coursewright.model.estimate.Rate;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;

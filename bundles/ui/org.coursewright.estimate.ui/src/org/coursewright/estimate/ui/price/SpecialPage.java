@@ -4,10 +4,10 @@ import java.util.function.Supplier;
 
 import org.coursewright.core.cost.MakeOrCutLine;
 import org.coursewright.core.cost.MakeOrCutReport;
-import org.coursewright.estimate.ui.part.AccessibleName;
 import org.coursewright.estimate.ui.part.Columns;
 import org.coursewright.estimate.ui.part.Figures;
 import org.coursewright.measure.LengthFormat;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;

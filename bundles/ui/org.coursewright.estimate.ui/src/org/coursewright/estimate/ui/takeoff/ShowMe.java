@@ -6,9 +6,9 @@ import java.util.Set;
 
 import org.coursewright.core.cost.QuantityRow;
 import org.coursewright.core.display.Amount;
-import org.coursewright.estimate.ui.part.AccessibleName;
 import org.coursewright.estimate.ui.part.Figures;
 import org.coursewright.measure.LengthFormat;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;

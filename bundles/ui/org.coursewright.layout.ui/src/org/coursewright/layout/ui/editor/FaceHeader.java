@@ -6,8 +6,8 @@ import java.util.function.IntConsumer;
 
 import org.coursewright.bond.Effort;
 import org.coursewright.core.bond.UnitCount;
-import org.coursewright.layout.ui.accessible.AccessibleName;
 import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;

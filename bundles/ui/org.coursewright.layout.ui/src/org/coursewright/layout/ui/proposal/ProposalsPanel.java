@@ -3,10 +3,10 @@ package org.coursewright.layout.ui.proposal;
 import java.util.List;
 import java.util.function.Consumer;
 
-import org.coursewright.layout.ui.accessible.AccessibleName;
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.proposal.Proposal;
 import org.coursewright.model.proposal.ProposalState;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;

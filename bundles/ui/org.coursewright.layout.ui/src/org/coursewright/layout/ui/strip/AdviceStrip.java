@@ -6,9 +6,9 @@ import java.util.function.Consumer;
 
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
-import org.coursewright.layout.ui.accessible.AccessibleName;
 import org.coursewright.layout.ui.trial.PlaceCuts;
 import org.coursewright.measure.Length;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Rectangle;

@@ -5,8 +5,8 @@ import java.util.function.Function;
 
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.model.project.Project;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.coursewright.workbench.finding.FindingMarkers;
-import org.coursewright.workbench.internal.element.AccessibleName;
 import org.coursewright.workbench.internal.element.ElementIcons;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.jface.layout.TableColumnLayout;
@@ -40,7 +40,7 @@ final class FindingsTable extends Composite {
         viewer = new TableViewer(this, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         viewer.getTable().setHeaderVisible(true);
-        new AccessibleName(FindingsText.accessibleName).applyTo(viewer.getTable());
+        AccessibleName.give(viewer.getTable(), FindingsText.accessibleName);
         ColumnViewerToolTipSupport.enableFor(viewer);
         addColumn(FindingsText.element, NARROW, new SeverityLabels());
         addColumn(FindingsText.finding, WIDE, new Labels(row -> row.getAttribute(IMarker.MESSAGE, "")));

@@ -5,7 +5,7 @@ import java.util.List;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
-import org.coursewright.workbench.internal.element.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.coursewright.workbench.internal.project.ProjectActions;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
@@ -46,7 +46,7 @@ public final class HistoryView extends ViewPart implements OpenProjectsListener 
         column.setLabelProvider(new StepLabels());
         columns.setColumnData(column.getColumn(), new ColumnWeightData(1));
         table.setContentProvider(ArrayContentProvider.getInstance());
-        new AccessibleName(HistoryText.accessibleName).applyTo(table.getControl());
+        AccessibleName.give(table.getControl(), HistoryText.accessibleName);
         return table;
     }
 

@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.workbench.OpenProjects;
-import org.coursewright.workbench.internal.element.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.layout.TreeColumnLayout;
@@ -40,7 +40,7 @@ final class ProjectTreePanel extends Composite {
         this.projects = projects;
         viewer = new TreeViewer(this, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
         viewer.setUseHashlookup(true);
-        new AccessibleName(NavigatorText.accessibleName).applyTo(viewer.getTree());
+        AccessibleName.give(viewer.getTree(), NavigatorText.accessibleName);
         viewer.setContentProvider(new ProjectTree(projects));
         TreeViewerColumn column = new TreeViewerColumn(viewer, SWT.NONE);
         column.setLabelProvider(new SignedLabels(new ProjectTreeLabels(projects, JFaceResources.getResources())));

@@ -3,7 +3,7 @@ package org.coursewright.workbench.internal.newproject;
 import java.nio.file.Path;
 import java.util.Optional;
 
-import org.coursewright.workbench.internal.element.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -29,11 +29,11 @@ final class FileChoice {
         new Label(page, SWT.NONE).setText(NLS.bind(WizardText.label, label));
         path = new Text(page, SWT.BORDER);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(path);
-        new AccessibleName(label).applyTo(path);
+        AccessibleName.give(path, label);
         path.addListener(SWT.Modify, event -> changed.run());
         Button browse = new Button(page, SWT.PUSH);
         browse.setText(WizardText.browse);
-        new AccessibleName(NLS.bind(WizardText.browseFor, label)).applyTo(browse);
+        AccessibleName.give(browse, NLS.bind(WizardText.browseFor, label));
         browse.addListener(SWT.Selection, event -> look(label, dialog, pattern));
     }
 

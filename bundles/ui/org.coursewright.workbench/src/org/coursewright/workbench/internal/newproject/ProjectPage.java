@@ -8,7 +8,7 @@ import org.coursewright.core.session.ProjectStore;
 import org.coursewright.exchange.schedule.RuleChoice;
 import org.coursewright.exchange.schedule.RuleTextException;
 import org.coursewright.measure.LengthFormat;
-import org.coursewright.workbench.internal.element.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.wizard.WizardPage;
@@ -50,7 +50,7 @@ final class ProjectPage extends WizardPage {
         Text text = new Text(page, SWT.BORDER);
         text.setMessage(hint);
         GridDataFactory.fillDefaults().span(COLUMNS - 1, 1).grab(true, false).applyTo(text);
-        new AccessibleName(label).applyTo(text);
+        AccessibleName.give(text, label);
         text.addListener(SWT.Modify, event -> check());
         return text;
     }

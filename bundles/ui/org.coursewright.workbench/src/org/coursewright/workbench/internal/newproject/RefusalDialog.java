@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 import org.coursewright.exchange.remark.Remark;
-import org.coursewright.workbench.internal.element.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -34,7 +34,7 @@ final class RefusalDialog extends MessageDialog {
     protected Control createCustomArea(Composite parent) {
         Text list = new Text(parent, SWT.BORDER | SWT.MULTI | SWT.READ_ONLY | SWT.V_SCROLL | SWT.WRAP);
         list.setText(errors.stream().map(Remark::toString).collect(Collectors.joining("\n")));
-        new AccessibleName(WizardText.whatIsWrong).applyTo(list);
+        AccessibleName.give(list, WizardText.whatIsWrong);
         GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH, HEIGHT).applyTo(list);
         return list;
     }

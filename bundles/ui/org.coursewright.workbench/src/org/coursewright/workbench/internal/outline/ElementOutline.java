@@ -3,7 +3,7 @@ package org.coursewright.workbench.internal.outline;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
-import org.coursewright.workbench.internal.element.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.coursewright.workbench.internal.navigator.ProjectTree;
 import org.coursewright.workbench.internal.navigator.ProjectTreeLabels;
 import org.eclipse.core.runtime.Adapters;
@@ -38,7 +38,7 @@ final class ElementOutline extends ContentOutlinePage implements OpenProjectsLis
         viewer.setContentProvider(new PartsOfElement());
         viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(
                 new ProjectTreeLabels(projects, JFaceResources.getResources())));
-        new AccessibleName(OutlineText.accessibleName).applyTo(viewer.getControl());
+        AccessibleName.give(viewer.getControl(), OutlineText.accessibleName);
         viewer.setAutoExpandLevel(2);
         viewer.setInput(projects); // not the element itself: a tree takes its input for something above its elements
         projects.addListener(this);

@@ -3,7 +3,7 @@ package org.coursewright.workbench.internal.properties;
 import java.util.Optional;
 
 import org.coursewright.model.edit.PropertyDescriptor;
-import org.coursewright.workbench.internal.element.AccessibleName;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -53,7 +53,7 @@ abstract class PropertyField {
         control = createControl(form);
         GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, height()).align(SWT.FILL, SWT.CENTER)
                 .applyTo(control);
-        new AccessibleName(property.label()).applyTo(control);
+        AccessibleName.give(control, property.label());
         refusal = new RefusalLine(form);
     }
 
