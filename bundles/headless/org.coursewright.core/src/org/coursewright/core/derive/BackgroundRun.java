@@ -8,7 +8,7 @@ import java.util.concurrent.Executor;
 
 import org.coursewright.measure.Progress;
 
-/** Brings results up to date on other threads, from one snapshot of the project, independent ones at the same time. */
+/** Brings results up to date on other threads, from one reading of the project, independent ones at the same time. */
 final class BackgroundRun implements Progress {
 
     /** How one result is brought up to date. */
@@ -17,14 +17,14 @@ final class BackgroundRun implements Progress {
         NodeState<?> settle(Derived<?> result, List<NodeState<?>> inputs, BackgroundRun run);
     }
 
-    private final Snapshot snapshot;
+    private final Map<ModelRead<?>, NodeState<?>> project;
     private final Executor executor;
     private final Step step;
     private final Map<Derived<?>, CompletableFuture<NodeState<?>>> futures = new HashMap<>();
     private volatile boolean cancelled;
 
-    BackgroundRun(Snapshot snapshot, Executor executor, Step step) {
-        this.snapshot = snapshot;
+    BackgroundRun(Map<ModelRead<?>, NodeState<?>> project, Executor executor, Step step) {
+        this.project = project;
         this.executor = executor;
         this.step = step;
     }
@@ -33,10 +33,18 @@ final class BackgroundRun implements Progress {
         results.forEach(this::future);
     }
 
-    /** @return whether it brings about all these results, and from what the project still is */
-    boolean isGoodFor(List<Derived<?>> results, Snapshot now) {
-        return futures.keySet().containsAll(results)
-                && futures.keySet().stream().noneMatch(each -> now.differsFor(each, snapshot));
+    /** @return what was read of the project */
+    Map<ModelRead<?>, NodeState<?>> project() {
+        return project;
+    }
+
+    /** @return whether it brings about all these results, each from what the project still is */
+    boolean isGoodFor(List<Node> wanted) {
+        return wanted.stream().allMatch(node -> isOnItsWay(node.declared()) && node.isHeldAgainst(project));
+    }
+
+    private boolean isOnItsWay(Derived<?> result) {
+        return futures.containsKey(result) && !futures.get(result).isDone();
     }
 
     void cancel() {
@@ -58,7 +66,7 @@ final class BackgroundRun implements Progress {
             CompletableFuture<NodeState<?>> known = futures.get(derived);
             return known != null ? known : begin(derived);
         }
-        return CompletableFuture.completedFuture(snapshot.reads().get(source));
+        return CompletableFuture.completedFuture(project.get(source));
     }
 
     private CompletableFuture<NodeState<?>> begin(Derived<?> derived) {

@@ -14,6 +14,7 @@ import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
@@ -22,9 +23,10 @@ import org.coursewright.model.project.Project;
  * The results that follow from one project, each computed at most once for the same inputs.
  *
  * <p>Headless callers pull a result with {@link #get}. In a workbench, whoever shows a result listens to it: after each
- * edit the stale ones are computed again in the background, once the edits pause, and a run that is overtaken by an edit
- * is cancelled without a trace. The project itself is read on the editing thread only; what is computed, and told, does
- * not depend on the number of threads.
+ * edit the stale ones are computed again in the background, once the edits pause, and a run that is overtaken by an edit,
+ * or that nobody waits for any more, is cancelled without a trace. The project itself is read on the editing thread only,
+ * each part of it once after an edit, and only if a result needs it that is listened to or asked for; what is computed,
+ * and told, does not depend on the number of threads.
  *
  * <p>Thread rule: all methods are called on the editing thread of the project.
  */
@@ -32,12 +34,13 @@ public final class DerivationGraph {
 
     private static final Duration PAUSE = Duration.ofMillis(100);
 
-    private final Project project;
+    private final ProjectReads reads;
     private final long pauseMillis;
     private final ScheduledThreadPoolExecutor executor;
     private final Map<Derived<?>, Node> nodes = new LinkedHashMap<>();
 
-    private Snapshot snapshot = Snapshot.EMPTY;
+    /** What the results need that somebody listens to. */
+    private Map<ModelRead<?>, NodeState<?>> wantedReads = Map.of();
     private Optional<BackgroundRun> run = Optional.empty();
     private Optional<ScheduledFuture<?>> waiting = Optional.empty();
 
@@ -56,7 +59,7 @@ public final class DerivationGraph {
      * @param pause how long edits must pause before that begins, not negative
      */
     public DerivationGraph(Project project, int threads, Duration pause) {
-        this.project = project;
+        this.reads = new ProjectReads(project);
         this.pauseMillis = pause.toMillis();
         this.executor = new ScheduledThreadPoolExecutor(threads, task -> {
             Thread thread = new Thread(task, "derived results");
@@ -122,21 +125,25 @@ public final class DerivationGraph {
      * @throws CancellationException if it is no longer wanted
      */
     public <T> T get(Derived<T> result, Progress progress) {
-        Node node = node(result);
         modelChanged();
-        NodeState<T> state = result.typed(pull(node, progress));
+        Node node = heldAgainstProject(result);
+        for (Node each : node.line()) {
+            bringUpToDate(each, each == node ? progress : new OnlyCancelling(progress));
+        }
+        NodeState<T> state = state(result);
         return state.value().orElseThrow(
                 () -> new DerivationException(result.name(), ((NodeState.Failed<T>) state).reason()));
     }
 
-    private NodeState<?> pull(Node node, Progress progress) {
+    private void bringUpToDate(Node node, Progress progress) {
         List<NodeState<?>> inputs = new ArrayList<>();
-        for (Source<?> input : node.declared().inputs()) {
-            inputs.add(input instanceof Derived<?> derived
-                    ? pull(node(derived), new OnlyCancelling(progress))
-                    : snapshot.reads().get(input));
+        synchronized (this) {
+            Map<ModelRead<?>, NodeState<?>> project = reads.of(node.reads());
+            for (Source<?> input : node.declared().inputs()) {
+                inputs.add(input instanceof Derived<?> derived ? node(derived).state() : project.get(input));
+            }
         }
-        return settle(node, inputs, progress, () -> true);
+        settle(node, inputs, progress, () -> true);
     }
 
     /** Of several results that are computed one after the other, only the last tells how far it is. */
@@ -175,7 +182,15 @@ public final class DerivationGraph {
      * @return its state; stale if it was never asked for
      */
     public synchronized <T> NodeState<T> state(Derived<T> result) {
-        return result.typed(node(result).state());
+        return result.typed(heldAgainstProject(result).state());
+    }
+
+    /** @return the node of a result, which is stale if the project is no longer what it was computed from */
+    private synchronized Node heldAgainstProject(Derived<?> result) {
+        Node node = node(result);
+        Map<ModelRead<?>, NodeState<?>> project = reads.of(node.reads());
+        node.line().forEach(each -> each.holdAgainst(project));
+        return node;
     }
 
     /**
@@ -202,6 +217,9 @@ public final class DerivationGraph {
 
     private synchronized void remove(Node node, Node.Listener listener) {
         node.remove(listener);
+        if (staleAndWanted().isEmpty()) {
+            cancelRun();
+        }
     }
 
     /** Being told about a result, until it is ended. */
@@ -211,19 +229,30 @@ public final class DerivationGraph {
         void end();
     }
 
-    /** Takes note that the project may have changed; a session calls it after each edit. */
+    /**
+     * Takes note that the project may have changed; a session calls it after each edit. Of the project only that is read
+     * which results need that somebody listens to, and only if it has changed.
+     */
     public synchronized void modelChanged() {
-        Snapshot before = snapshot;
-        snapshot = Snapshot.of(project, nodes.keySet());
-        nodes.values().stream().filter(node -> snapshot.differsFor(node.declared(), before)).forEach(Node::markStale);
-        List<Derived<?>> wanted = staleAndWanted();
-        if (executor.isShutdown() || run.isPresent() && run.get().isGoodFor(wanted, snapshot)) {
+        boolean changed = readWhatIsWanted();
+        List<Node> stale = staleAndWanted();
+        boolean begun = run.isPresent() ? run.get().isGoodFor(stale) : waiting.isPresent() && !changed;
+        if (executor.isShutdown() || begun) {
             return;
         }
         cancelRun();
-        if (!wanted.isEmpty()) {
+        if (!stale.isEmpty()) {
             waiting = Optional.of(executor.schedule(this::startRun, pauseMillis, TimeUnit.MILLISECONDS));
         }
+    }
+
+    /** @return whether something has changed that was wanted before */
+    private boolean readWhatIsWanted() {
+        Map<ModelRead<?>, NodeState<?>> before = wantedReads;
+        List<Node> wanted = nodes.values().stream().filter(Node::isWanted).toList();
+        wantedReads = reads.of(wanted.stream().flatMap(node -> node.reads().stream()).collect(Collectors.toSet()));
+        wanted.stream().flatMap(node -> node.line().stream()).distinct().forEach(node -> node.holdAgainst(wantedReads));
+        return !wantedReads.entrySet().containsAll(before.entrySet());
     }
 
     private void cancelRun() {
@@ -237,20 +266,21 @@ public final class DerivationGraph {
         if (Thread.currentThread().isInterrupted() || executor.isShutdown()) {
             return;
         }
-        BackgroundRun started = new BackgroundRun(snapshot, executor, this::settleInBackground);
+        waiting = Optional.empty();
+        BackgroundRun started = new BackgroundRun(wantedReads, executor, this::settleInBackground);
         run = Optional.of(started);
-        started.start(staleAndWanted());
+        started.start(staleAndWanted().stream().<Derived<?>>map(Node::declared).toList());
     }
 
     private NodeState<?> settleInBackground(Derived<?> result, List<NodeState<?>> inputs, BackgroundRun by) {
-        return settle(node(result), inputs, by, () -> !by.isCancelled());
+        Node node = node(result);
+        return settle(node, inputs, by, () -> !by.isCancelled() && node.isHeldAgainst(by.project()));
     }
 
-    private List<Derived<?>> staleAndWanted() {
-        List<Derived<?>> wanted = new ArrayList<>();
-        nodes.values().stream().filter(Node::isStaleAndWanted).forEach(node -> wanted.add(node.declared()));
-        wanted.sort(Comparator.comparing(result -> !result.isAhead()));
-        return wanted;
+    /** @return what is to be computed, what somebody waits for first */
+    private List<Node> staleAndWanted() {
+        return nodes.values().stream().filter(node -> node.isWanted() && !node.isSettled())
+                .sorted(Comparator.comparing(node -> !node.declared().isAhead())).toList();
     }
 
     /** @return the node of a result, made after those of its inputs if there is none yet */
@@ -259,12 +289,13 @@ public final class DerivationGraph {
         if (known != null) {
             return known;
         }
+        List<Node> inputs = new ArrayList<>();
         for (Source<?> input : result.inputs()) {
             if (input instanceof Derived<?> derived) {
-                node(derived);
+                inputs.add(node(derived));
             }
         }
-        Node made = new Node(result);
+        Node made = new Node(result, inputs);
         nodes.put(result, made);
         return made;
     }
@@ -272,6 +303,7 @@ public final class DerivationGraph {
     /** Ends all computing in the background; nobody is told anything any more. */
     public synchronized void close() {
         cancelRun();
+        reads.end();
         executor.shutdownNow();
     }
 }

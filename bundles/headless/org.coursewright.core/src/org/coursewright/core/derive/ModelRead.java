@@ -12,7 +12,7 @@ import org.coursewright.model.project.Project;
  * @param name what it is called in messages
  * @param type of the copy
  * @param reader copies a part of the project into an immutable value without references into the model; called on the
- *        editing thread after every edit, so it must be quick
+ *        editing thread, once after an edit if a result needs it that is wanted, so it must be quick
  * @param <T> type of the copy: immutable, with an {@code equals} that compares content; a record does
  */
 public record ModelRead<T>(String name, Class<T> type,

@@ -1,8 +1,13 @@
 package org.coursewright.core.derive;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -16,13 +21,28 @@ import org.coursewright.measure.Progress;
 final class Node {
 
     private final Derived<?> declared;
+    private final List<Node> line;
+    private final Set<ModelRead<?>> reads;
     private final List<Listener> listeners = new ArrayList<>();
+    private Map<ModelRead<?>, NodeState<?>> heldAgainst = Map.of();
     private List<NodeState<?>> computedFrom = List.of();
     private NodeState<?> state = new NodeState.Stale<>(Optional.empty());
     private boolean settled;
 
-    Node(Derived<?> declared) {
+    /**
+     * @param declared the result
+     * @param inputs nodes of the results that it is computed from
+     */
+    Node(Derived<?> declared, List<Node> inputs) {
         this.declared = declared;
+        Set<Node> ordered = new LinkedHashSet<>();
+        inputs.forEach(each -> ordered.addAll(each.line));
+        ordered.add(this);
+        this.line = List.copyOf(ordered);
+        Set<ModelRead<?>> needed = new HashSet<>();
+        inputs.forEach(each -> needed.addAll(each.reads));
+        declared.inputs().stream().filter(ModelRead.class::isInstance).forEach(each -> needed.add((ModelRead<?>) each));
+        this.reads = Set.copyOf(needed);
     }
 
     /**
@@ -41,6 +61,31 @@ final class Node {
         return declared;
     }
 
+    /** @return all that it is computed from, directly or not, inputs before what needs them, and itself last */
+    List<Node> line() {
+        return line;
+    }
+
+    /** @return what it needs of the project, directly or not */
+    Set<ModelRead<?>> reads() {
+        return reads;
+    }
+
+    /** Makes it stale if the project is no longer what it was when this was last called. */
+    void holdAgainst(Map<ModelRead<?>, NodeState<?>> project) {
+        Map<ModelRead<?>, NodeState<?>> now = new HashMap<>(project);
+        now.keySet().retainAll(reads);
+        if (!now.equals(heldAgainst)) {
+            heldAgainst = now;
+            settled = false;
+        }
+    }
+
+    /** @return whether it is wanted for the project of which this was read */
+    boolean isHeldAgainst(Map<ModelRead<?>, NodeState<?>> project) {
+        return project.entrySet().containsAll(heldAgainst.entrySet());
+    }
+
     void add(Listener listener) {
         listeners.add(listener);
     }
@@ -53,12 +98,8 @@ final class Node {
         return settled;
     }
 
-    boolean isStaleAndWanted() {
-        return !settled && !listeners.isEmpty();
-    }
-
-    void markStale() {
-        settled = false;
+    boolean isWanted() {
+        return !listeners.isEmpty();
     }
 
     NodeState<?> state() {

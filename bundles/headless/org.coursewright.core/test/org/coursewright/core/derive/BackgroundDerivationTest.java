@@ -107,6 +107,55 @@ class BackgroundDerivationTest {
     }
 
     @Test
+    void runThatNobodyWaitsForAnyMoreIsCancelled() throws InterruptedException {
+        CountDownLatch started = new CountDownLatch(1);
+        CountDownLatch cancelled = new CountDownLatch(1);
+        Derived<Integer> endless = Derived.of("endless", Integer.class, denominator, (value, progress) -> {
+            started.countDown();
+            while (!progress.isCancelled()) {
+                Thread.onSpinWait();
+            }
+            cancelled.countDown();
+            return value;
+        });
+        DerivationGraph graph = graph(1, Duration.ZERO);
+        DerivationGraph.Listening listening = graph.listen(endless, Runnable::run, told::add);
+        assertThat(started.await(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
+        listening.end();
+        assertThat(cancelled.await(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
+        assertThat(graph.state(endless)).isInstanceOf(NodeState.Stale.class);
+        graph.close();
+        assertThat(told).isEmpty();
+    }
+
+    @Test
+    void editThatIsTakenBackLeavesTheResultFresh() throws InterruptedException {
+        Derived<Integer> square = square();
+        DerivationGraph graph = graph(1, Duration.ZERO);
+        graph.listen(square, Runnable::run, told::add);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(256));
+        edit(graph, 3);
+        graph.state(square);
+        edit(graph, 16);
+        assertThat(next()).isEqualTo(new NodeState.Fresh<>(256));
+        assertThat(graph.state(square)).isEqualTo(new NodeState.Fresh<>(256));
+        graph.close();
+    }
+
+    @Test
+    void askingAgainDoesNotPutOffTheRun() throws InterruptedException {
+        DerivationGraph graph = graph(1, Duration.ofMillis(400));
+        graph.listen(square(), Runnable::run, told::add);
+        NodeState<Integer> settled = null;
+        for (int i = 0; i < 100 && settled == null; i++) {
+            graph.modelChanged();
+            settled = told.poll(50, TimeUnit.MILLISECONDS);
+        }
+        graph.close();
+        assertThat(settled).isEqualTo(new NodeState.Fresh<>(256));
+    }
+
+    @Test
     void editThatARunDoesNotReadLetsItGoOn() throws InterruptedException {
         CountDownLatch started = new CountDownLatch(1);
         CountDownLatch edited = new CountDownLatch(1);

@@ -10,6 +10,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 
 import org.coursewright.measure.Progress;
+import org.coursewright.model.building.BuildingFactory;
 import org.coursewright.model.project.Project;
 import org.coursewright.model.project.ProjectFactory;
 import org.junit.jupiter.api.AfterEach;
@@ -141,6 +142,54 @@ class DerivationGraphTest {
         graph.get(length);
         graph.modelChanged();
         assertThat(graph.state(length)).isEqualTo(new NodeState.Fresh<>(6));
+    }
+
+    @Test
+    void projectIsReadOnceAfterAnEdit() {
+        AtomicInteger read = new AtomicInteger();
+        ModelRead<String> counted = new ModelRead<>("counted", String.class, p -> p.getName() + read.incrementAndGet());
+        Derived<Integer> first = Derived.of("first", Integer.class, counted, (text, progress) -> text.length());
+        Derived<Integer> second = Derived.of("second", Integer.class, List.of(counted, first),
+                (inputs, progress) -> inputs.of(first));
+        graph.get(first);
+        graph.get(second);
+        graph.modelChanged();
+        graph.state(second);
+        assertThat(read).hasValue(1);
+        project.setName("school");
+        graph.modelChanged();
+        graph.get(second);
+        graph.get(first);
+        assertThat(read).hasValue(2);
+    }
+
+    @Test
+    void editOfAnElementDeepInTheProjectIsAnEdit() {
+        project.setBuilding(BuildingFactory.eINSTANCE.createBuilding());
+        Derived<Integer> storeys = Derived.of("storeys", Integer.class, new ModelRead<>("storeys", Integer.class,
+                p -> p.getBuilding().getStoreys().size()), (size, progress) -> size);
+        assertThat(graph.get(storeys)).isZero();
+        project.getBuilding().getStoreys().add(BuildingFactory.eINSTANCE.createStorey());
+        assertThat(graph.get(storeys)).isOne();
+    }
+
+    @Test
+    void resultThatNobodyAsksForAgainIsNotReadAgain() {
+        AtomicInteger read = new AtomicInteger();
+        Derived<Integer> forgotten = Derived.of("forgotten", Integer.class, new ModelRead<>("counted", Integer.class,
+                p -> read.incrementAndGet()), (value, progress) -> value);
+        graph.get(forgotten);
+        project.setName("school");
+        graph.modelChanged();
+        graph.get(length);
+        assertThat(read).hasValue(1);
+    }
+
+    @Test
+    void closedGraphFollowsTheProjectNoMore() {
+        assertThat(project.eAdapters()).isNotEmpty();
+        graph.close();
+        assertThat(project.eAdapters()).isEmpty();
     }
 
     @Test
