@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -63,6 +64,18 @@ class HistoryTest {
     void undoFromTheMenuShowsInTheList() throws Exception {
         window.choose("Edit", "Undo");
         assertTrue(steps().get(3).endsWith("taken back"));
+    }
+
+    @Test
+    void longEntryCanBeReadWhole() throws Exception {
+        window.select(SampleProject.NAME);
+        Window.type(window.field(Text.class, "Name"), "House with a long wall between court and garden".repeat(9));
+        Table table = table();
+        GC gc = new GC(table);
+        int text = gc.textExtent(table.getItem(4).getText()).x;
+        gc.dispose();
+        assertTrue(text > table.getClientArea().width, () -> "fits anyway: " + text);
+        assertTrue(table.getColumn(0).getWidth() >= text);
     }
 
     private Table table() throws Exception {

@@ -4,13 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 
 import org.coursewright.workbench.internal.preference.Appearance;
 import org.coursewright.workbench.internal.preference.Preferences;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -54,6 +60,33 @@ class LookTest {
 
         choose(Appearance.LIGHT);
         assertTrue(brightness(window.tree()) > MIDDLE_GREY);
+    }
+
+    @Test
+    void whatCannotBeDoneStandsBackOnDarkGround() {
+        choose(Appearance.DARK);
+        List<ToolItem> off = Widgets.in(window.shell()).filter(ToolBar.class::isInstance)
+                .flatMap(bar -> Arrays.stream(((ToolBar) bar).getItems()))
+                .filter(item -> item.getImage() != null && !item.isEnabled()).toList();
+        assertTrue(off.size() >= 3, () -> "save, undo and redo of " + off);
+        for (ToolItem item : off) {
+            int ground = brightness(item.getParent());
+            assertTrue(2 * contrast(item.getDisabledImage(), ground) < contrast(item.getImage(), ground),
+                    item::getToolTipText);
+        }
+    }
+
+    /** How much all pixels of an image together differ from the ground. */
+    private static long contrast(Image image, int ground) {
+        ImageData data = image.getImageData();
+        long sum = 0;
+        for (int x = 0; x < data.width; x++) {
+            for (int y = 0; y < data.height; y++) {
+                RGB colour = data.palette.getRGB(data.getPixel(x, y));
+                sum += (long) data.getAlpha(x, y) * Math.abs(brightness(colour) - ground);
+            }
+        }
+        return sum;
     }
 
     private static void assertReadableInTheDark(Control control) {

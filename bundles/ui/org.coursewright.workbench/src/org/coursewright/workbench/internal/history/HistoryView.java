@@ -7,14 +7,13 @@ import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
 import org.coursewright.workbench.accessible.AccessibleName;
 import org.coursewright.workbench.internal.project.ProjectActions;
-import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.ui.part.ViewPart;
 
 /**
@@ -37,17 +36,20 @@ public final class HistoryView extends ViewPart implements OpenProjectsListener 
         show();
     }
 
-    private static TableViewer createTable(Composite parent) {
-        Composite frame = new Composite(parent, SWT.NONE);
-        TableColumnLayout columns = new TableColumnLayout();
-        frame.setLayout(columns);
-        TableViewer table = new TableViewer(frame, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.SINGLE);
-        TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
-        column.setLabelProvider(new StepLabels());
-        columns.setColumnData(column.getColumn(), new ColumnWeightData(1));
+    private TableViewer createTable(Composite parent) {
+        TableViewer table = new TableViewer(parent, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | SWT.SINGLE);
+        new TableViewerColumn(table, SWT.NONE).setLabelProvider(new StepLabels());
         table.setContentProvider(ArrayContentProvider.getInstance());
+        table.getTable().addListener(SWT.Resize, event -> fitColumn());
         AccessibleName.give(table.getControl(), HistoryText.accessibleName);
         return table;
+    }
+
+    /** The longest edit can be read whole, by scrolling if need be. */
+    private void fitColumn() {
+        TableColumn column = viewer.getTable().getColumn(0);
+        column.pack();
+        column.setWidth(Math.max(column.getWidth(), viewer.getTable().getClientArea().width));
     }
 
     @Override
@@ -70,6 +72,7 @@ public final class HistoryView extends ViewPart implements OpenProjectsListener 
     private void show() {
         List<Step> steps = projects.active().map(Step::of).orElse(List.of());
         viewer.setInput(steps);
+        fitColumn();
         steps.stream().filter(step -> step.place() == Step.Place.PRESENT).forEach(viewer::reveal);
         setContentDescription(projects.active().map(session -> session.project().getName())
                 .orElse(HistoryText.noProject));

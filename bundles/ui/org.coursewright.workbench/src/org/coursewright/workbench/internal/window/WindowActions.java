@@ -2,12 +2,16 @@ package org.coursewright.workbench.internal.window;
 
 import java.util.List;
 
+import org.coursewright.workbench.WorkbenchIds;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.resource.ImageDescriptor;
+import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.actions.ActionFactory.IWorkbenchAction;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 
@@ -21,15 +25,28 @@ final class WindowActions extends ActionBarAdvisor {
     private static final List<ActionFactory> ELEMENTS = List.of(ActionFactory.RENAME, ActionFactory.DELETE,
             ActionFactory.SELECT_ALL);
 
+    private static final String OFF = "-off";
+
     WindowActions(IActionBarConfigurer configurer) {
         super(configurer);
     }
 
     @Override
     protected void makeActions(IWorkbenchWindow window) {
-        HISTORY.forEach(factory -> register(factory.create(window)));
+        HISTORY.forEach(factory -> register(withIcons(factory.create(window))));
         ELEMENTS.forEach(factory -> register(factory.create(window)));
         register(ActionFactory.PREFERENCES.create(window));
+    }
+
+    /** Those of the platform look available on dark ground when they are not. */
+    private static IWorkbenchAction withIcons(IWorkbenchAction action) {
+        action.setImageDescriptor(icon(action.getId()));
+        action.setDisabledImageDescriptor(icon(action.getId() + OFF));
+        return action;
+    }
+
+    private static ImageDescriptor icon(String name) {
+        return ResourceLocator.imageDescriptorFromBundle(WorkbenchIds.BUNDLE, "icons/" + name + ".png").orElseThrow();
     }
 
     @Override

@@ -81,14 +81,14 @@ final class Ruler extends Canvas {
     private void ticks(GC gc, PlanState shown) {
         DiagramScale scale = DiagramScale.of(viewer);
         PlanPlace place = shown.place(scale);
-        var view = ((FigureCanvas) viewer.getControl()).getViewport().getViewLocation();
+        var corner = ((FigureCanvas) viewer.getControl()).getViewport().getViewLocation();
         Length step = step(scale, shown.format().unit());
         int length = level ? getSize().x : getSize().y;
-        PlanPoint begin = place.point(view.getTranslated(0, level ? 0 : length));
+        PlanPoint begin = place.point(corner.getTranslated(0, level ? 0 : length));
         Length at = level ? begin.x() : begin.y();
         Length tick = step.times(Math.floorDiv(at.units(), step.units()));
         while (true) {
-            int pixel = level ? place.x(tick) - view.x : place.y(tick) - view.y;
+            int pixel = level ? place.x(tick) - corner.x : place.y(tick) - corner.y;
             if (level ? pixel > length : pixel < 0) {
                 return;
             }
