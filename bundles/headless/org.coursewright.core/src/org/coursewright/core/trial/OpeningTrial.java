@@ -15,14 +15,16 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * How a wall would be laid were one of its openings elsewhere. Works on a copy of the project, made on the editing thread by
- * the constructor; all else may be called from any thread, one call at a time. Corners stay handed as they are.
+ * the constructor; all else may be called from any thread. Corners stay handed as they are. A first answer does not wait for
+ * one that takes longer.
  */
 public final class OpeningTrial {
 
     private final Project copy;
     private final Opening opening;
     private final WallAlone alone;
-    private final BuildingLayout layout = new BuildingLayout(BondSolver.remembering());
+    private final BuildingLayout soon = new BuildingLayout(BondSolver.remembering());
+    private final BuildingLayout well = new BuildingLayout(BondSolver.remembering());
 
     /**
      * @param opening of a wall of a project
@@ -45,8 +47,8 @@ public final class OpeningTrial {
      * @return how the wall is laid then, without the wall if it cannot be laid so
      * @throws java.util.concurrent.CancellationException if cancelled
      */
-    public synchronized LayoutOutcome first(Length offset, Length width, Progress progress) {
-        return layout.first(translated(offset, width), progress);
+    public LayoutOutcome first(Length offset, Length width, Progress progress) {
+        return soon.first(translated(offset, width), progress);
     }
 
     /**
@@ -58,11 +60,11 @@ public final class OpeningTrial {
      * @return how the wall is laid then, without the wall if it cannot be laid so
      * @throws java.util.concurrent.CancellationException if cancelled
      */
-    public synchronized LayoutOutcome improved(Length offset, Length width, Progress progress) {
-        return layout.lay(translated(offset, width), progress);
+    public LayoutOutcome improved(Length offset, Length width, Progress progress) {
+        return well.lay(translated(offset, width), progress);
     }
 
-    private Translation translated(Length offset, Length width) {
+    private synchronized Translation translated(Length offset, Length width) {
         opening.setOffset(offset);
         opening.setWidth(width);
         return byItself(BondTranslator.translate(copy));

@@ -1,14 +1,22 @@
 package org.coursewright.core.trial;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.coursewright.core.PlanBuilder.in;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
+import org.coursewright.bond.BondResult;
 import org.coursewright.bond.advice.BondAdvisor;
 import org.coursewright.core.PlanBuilder;
+import org.coursewright.core.bond.LayoutResults;
+import org.coursewright.core.cost.PriceOutcome;
+import org.coursewright.core.cost.PriceResults;
+import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.fit.FitOutcome;
 import org.coursewright.core.fit.FitSettings;
 import org.coursewright.core.fit.ProjectFit;
@@ -16,15 +24,20 @@ import org.coursewright.core.proposal.AcceptProposalsCommand;
 import org.coursewright.core.proposal.ProposalChanges;
 import org.coursewright.core.proposal.ProposalDrafts;
 import org.coursewright.measure.Length;
+import org.coursewright.measure.Money;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.building.Bond;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.edit.command.OfferProposalsCommand;
+import org.coursewright.model.estimate.EstimateFactory;
+import org.coursewright.model.estimate.Rate;
+import org.coursewright.model.estimate.RateKind;
 import org.coursewright.model.proposal.Dimension;
 import org.coursewright.model.proposal.Proposal;
 import org.coursewright.model.proposal.ProposalFactory;
 import org.coursewright.model.proposal.ProposalState;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -33,6 +46,7 @@ class ProposalTrialTest {
     private static final Instant NOW = Instant.parse("2026-11-25T12:00:00Z");
 
     private final PlanBuilder plan = new PlanBuilder();
+    private final List<ProposalTrial> trials = new ArrayList<>();
     private Wall wall;
     private Opening opening;
 
@@ -43,6 +57,11 @@ class ProposalTrialTest {
         plan.unit().getSpecialLengths().add(in("6 3/4"));
         opening = plan.opening(wall, "N1", "45", "44", "0", "9");
         opening.setMoveTolerance(in("3"));
+    }
+
+    @AfterEach
+    void endTheTrials() {
+        trials.forEach(ProposalTrial::end);
     }
 
     private FitOutcome advise() {
@@ -74,10 +93,94 @@ class ProposalTrialTest {
     @Test
     void effectOfAcceptingIsWhatWasPromised() {
         FitOutcome outcome = advise();
-        ProposalTrial.Effect effect = new ProposalTrial(offered(outcome)).lay(Progress.NONE);
+        ProposalTrial.Effect effect = effect(offered(outcome));
 
         assertThat(effect.before().cuts() - effect.after().cuts()).isEqualTo(outcome.saving().cuts()).isPositive();
         assertThat(opening.getOffset()).as("the project is as it was").isEqualTo(in("45"));
+    }
+
+    private ProposalTrial.Effect effect(List<Proposal> proposals) {
+        return trial().lay(proposals, Progress.NONE);
+    }
+
+    private ProposalTrial trial() {
+        ProposalTrial made = new ProposalTrial(plan.project());
+        trials.add(made);
+        return made;
+    }
+
+    /** Only the units have a rate: fewer blocks are cut up, so fewer are bought. */
+    @Test
+    void effectIsWhatTheProjectTakesOnceTheProposalsAreAccepted() {
+        priceUnits("1.50 USD");
+        List<Proposal> proposals = offered(advise());
+        ProposalTrial.Effect effect = effect(proposals);
+
+        assertThat(effect.before()).isEqualTo(now());
+        new AcceptProposalsCommand(proposals).execute();
+        assertThat(effect.after()).isEqualTo(now());
+        assertThat(effect.after().price().orElseThrow().amount()).isNotEqualTo(effect.before().price().orElseThrow()
+                .amount());
+    }
+
+    private void priceUnits(String price) {
+        Rate rate = EstimateFactory.eINSTANCE.createRate();
+        rate.setMark(plan.unit().getMark());
+        rate.setKind(RateKind.MATERIAL);
+        rate.setPrice(Money.fromStored(price));
+        rate.setUnitCode("H87");
+        plan.project().setCurrency("USD");
+        plan.project().setEstimate(EstimateFactory.eINSTANCE.createEstimate());
+        plan.project().getEstimate().getRates().add(rate);
+    }
+
+    private ProposalTrial.Count now() {
+        BondResult laid = DerivationGraph.once(plan.project(), LayoutResults.LAYOUT).result();
+        PriceOutcome price = DerivationGraph.once(plan.project(), PriceResults.PRICE);
+        return new ProposalTrial.Count(0, laid.lapViolations(), laid.cutPieces(), Optional.of(price.total().total()),
+                price.isComplete());
+    }
+
+    @Test
+    void oneQuestionLeavesNothingBehindForTheNext() {
+        List<Proposal> proposals = offered(advise());
+        ProposalTrial trial = trial();
+        ProposalTrial.Effect first = trial.lay(proposals, Progress.NONE);
+
+        assertThat(trial.lay(proposals, Progress.NONE)).isEqualTo(first);
+        assertThat(first.before()).isNotEqualTo(first.after());
+    }
+
+    @Test
+    void withoutRatesThereIsNoPrice() {
+        ProposalTrial.Effect effect = effect(offered(advise()));
+
+        assertThat(effect.before().price()).isEmpty();
+        assertThat(effect.after().price()).isEmpty();
+    }
+
+    @Test
+    void workThatIsNoLongerWantedEndsAndCanBeAskedForAgain() {
+        List<Proposal> proposals = offered(advise());
+        ProposalTrial trial = trial();
+
+        assertThatExceptionOfType(CancellationException.class)
+                .isThrownBy(() -> trial.lay(proposals, new Unwanted()));
+        assertThat(trial.lay(proposals, Progress.NONE)).isEqualTo(effect(proposals));
+    }
+
+    /** Nobody wants the result any more. */
+    private static final class Unwanted implements Progress {
+
+        @Override
+        public void done(double fraction) {
+            // nobody listens
+        }
+
+        @Override
+        public boolean isCancelled() {
+            return true;
+        }
     }
 
     @Test

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.Optional;
 
-import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.core.session.ProjectSession;
@@ -17,11 +16,7 @@ import org.coursewright.layout.ui.trial.PlaceCuts;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Opening;
-import org.eclipse.draw2d.geometry.Point;
-import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.gef.EditDomain;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.MouseEvent;
 import org.eclipse.swt.widgets.Event;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -35,8 +30,6 @@ class FaceTrialTest {
     private Path folder;
     private OpenFace face;
     private Opening window;
-    private Point held;
-    private int last;
 
     @BeforeEach
     void openTheWall() throws Exception {
@@ -53,21 +46,21 @@ class FaceTrialTest {
     @Test
     void wallIsLaidAnewWhileItsOpeningIsDraggedAndTheProjectStaysAsItIs() {
         Length before = window.getOffset();
-        take();
-        drag(40);
-        OpenFace.await(() -> shownOffset().isGreaterThan(before));
+        HeldOpening held = HeldOpening.inTheMiddle(face, window);
+        held.drag(40);
+        OpenFace.await(() -> held.shownOffset().isGreaterThan(before));
 
         assertEquals(before, window.getOffset());
         assertFalse(face.editor().isDirty());
         OpenFace.await(() -> Screen.labels().stream().anyMatch(text -> text.contains("Proven: no layout")
                 || text.contains("Improved, not proven")));
 
-        give();
+        held.give();
         Length after = window.getOffset();
-        assertEquals(shownOffset(), after);
+        assertEquals(held.shownOffset(), after);
         assertTrue(after.isGreaterThan(before));
         face.laid();
-        assertEquals(after, shownOffset());
+        assertEquals(after, held.shownOffset());
 
         OpenFace.active().ifPresent(ProjectSession::undo);
         assertEquals(before, window.getOffset());
@@ -76,11 +69,11 @@ class FaceTrialTest {
     @Test
     void dragThatIsGivenUpShowsTheWallAsItIs() {
         Length before = window.getOffset();
-        take();
-        drag(40);
-        OpenFace.await(() -> shownOffset().isGreaterThan(before));
+        HeldOpening held = HeldOpening.inTheMiddle(face, window);
+        held.drag(40);
+        OpenFace.await(() -> held.shownOffset().isGreaterThan(before));
         face.viewer().getEditDomain().setActiveTool(face.viewer().getEditDomain().getDefaultTool());
-        OpenFace.await(() -> shownOffset().equals(before));
+        OpenFace.await(() -> held.shownOffset().equals(before));
 
         assertEquals(before, window.getOffset());
         assertFalse(face.editor().isDirty());
@@ -104,11 +97,11 @@ class FaceTrialTest {
         face.viewer().select(face.part(window));
         Length best = nearestBest();
         int step = best.isGreaterThan(window.getOffset()) ? 1 : -1;
-        take();
+        HeldOpening held = HeldOpening.inTheMiddle(face, window);
         for (int by = step; !shownPlace().equals(best) && Math.abs(by) < 200; by += step) {
-            drag(by);
+            held.drag(by);
         }
-        give();
+        held.give();
 
         assertEquals(best, window.getOffset());
     }
@@ -144,12 +137,6 @@ class FaceTrialTest {
                 .orElseThrow();
     }
 
-    /** Where the wall is shown with the opening, as it is laid. */
-    private Length shownOffset() {
-        return face.wallPart().face().drawing().stream().flatMap(drawing -> drawing.face().obstacles().stream())
-                .filter(each -> each.kind() == Obstacle.Kind.OPENING).map(Obstacle::from).findFirst().orElseThrow();
-    }
-
     /** Where the strip says that the opening is dragged to. */
     private Length shownPlace() {
         return content().at().orElseThrow();
@@ -166,38 +153,5 @@ class FaceTrialTest {
 
     private static AdviceStrip strip() {
         return Screen.all(AdviceStrip.class).findFirst().orElseThrow();
-    }
-
-    private void take() {
-        Rectangle box = face.part(window).getFigure().getBounds().getCopy();
-        face.part(window).getFigure().translateToAbsolute(box);
-        held = box.getCenter();
-        domain().mouseDown(mouse(held, 0), face.viewer());
-    }
-
-    private void drag(int by) {
-        domain().mouseDrag(mouse(held.getTranslated(by / 2, 0), SWT.BUTTON1), face.viewer());
-        domain().mouseDrag(mouse(held.getTranslated(by, 0), SWT.BUTTON1), face.viewer());
-        OpenFace.settle();
-        last = by;
-    }
-
-    private void give() {
-        domain().mouseUp(mouse(held.getTranslated(last, 0), SWT.BUTTON1), face.viewer());
-        OpenFace.settle();
-    }
-
-    private EditDomain domain() {
-        return face.viewer().getEditDomain();
-    }
-
-    private MouseEvent mouse(Point at, int buttons) {
-        Event event = new Event();
-        event.widget = face.viewer().getControl();
-        event.x = at.x;
-        event.y = at.y;
-        event.button = 1;
-        event.stateMask = buttons;
-        return new MouseEvent(event);
     }
 }

@@ -2,11 +2,18 @@ package org.coursewright.layout.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.stream.Stream;
 
+import org.coursewright.bond.BondResult;
+import org.coursewright.core.check.ProjectResults;
+import org.coursewright.core.cost.PriceResults;
+import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.core.session.ProjectStore;
 import org.coursewright.layout.ui.proposal.ProposalsView;
@@ -82,6 +89,7 @@ class ProposalsTest {
 
         selectTheFirst();
         OpenFace.await(() -> says("cut pieces become"));
+        assertEquals(before, window.getOffset());
         Screen.press("Accept");
 
         assertEquals(proposal.getTo(), window.getOffset());
@@ -91,6 +99,31 @@ class ProposalsTest {
         OpenFace.active().ifPresent(ProjectSession::undo);
         assertEquals(before, window.getOffset());
         assertEquals(ProposalState.OPEN, proposal.getState());
+    }
+
+    @Test
+    void effectThatIsToldIsWhatTheBuildingTakesOnceTheProposalIsAccepted() {
+        found();
+        String before = counted();
+        selectTheFirst();
+        OpenFace.await(() -> says("The price of"));
+        String told = Screen.labels().stream().filter(text -> text.startsWith("Accepting")).findFirst().orElseThrow();
+        Screen.press("Accept");
+        String after = counted();
+
+        assertNotEquals(before, after);
+        assertEquals("%s | %s".formatted(before, after), told.replaceAll(
+                ".*: ([0-9]+) cut pieces become ([0-9]+), ([0-9]+) short laps become ([0-9]+)[.]"
+                        + " The price of (.*) becomes (.*): .* less[.].*",
+                "$1 cuts, $3 laps, $5 | $2 cuts, $4 laps, $6"));
+    }
+
+    /** Cuts, short laps and price of the project as it is. */
+    private static String counted() {
+        DerivationGraph results = OpenFace.active().map(ProjectSession::derived).orElseThrow();
+        BondResult laid = results.get(ProjectResults.LAYOUT).result();
+        BigDecimal price = results.get(PriceResults.PRICE).total().total().rounded().amount();
+        return String.format(Locale.ROOT, "%d cuts, %d laps, %,.2f USD", laid.cutPieces(), laid.lapViolations(), price);
     }
 
     @Test

@@ -6,6 +6,7 @@ import org.coursewright.core.session.ProjectFileException;
 import org.coursewright.core.session.ProjectStore;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
+import org.coursewright.measure.Money;
 import org.coursewright.model.building.BuildingFactory;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.OpeningKind;
@@ -13,12 +14,15 @@ import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.catalogue.CatalogueFactory;
 import org.coursewright.model.catalogue.UnitType;
+import org.coursewright.model.estimate.EstimateFactory;
+import org.coursewright.model.estimate.Rate;
+import org.coursewright.model.estimate.RateKind;
 import org.coursewright.model.project.Project;
 import org.coursewright.model.project.ProjectFactory;
 
 /**
  * Three walls of 14 in units round two corners, the third drawn against the way round; a window in the first that fits no
- * unit where it is and may move by 3 in.
+ * unit where it is and may move by 3 in. Only the units have a rate.
  */
 final class SmallHouse {
 
@@ -54,7 +58,19 @@ final class SmallHouse {
         storey.getWalls().add(wall(unit, "W3", "0", "101 1/2", "144 1/2", "101 1/2"));
         project.setBuilding(BuildingFactory.eINSTANCE.createBuilding());
         project.getBuilding().getStoreys().add(storey);
+        project.setCurrency("USD");
+        project.setEstimate(EstimateFactory.eINSTANCE.createEstimate());
+        project.getEstimate().getRates().add(rate(unit));
         return project;
+    }
+
+    private static Rate rate(UnitType unit) {
+        Rate rate = EstimateFactory.eINSTANCE.createRate();
+        rate.setMark(unit.getMark());
+        rate.setKind(RateKind.MATERIAL);
+        rate.setPrice(Money.fromStored("1.50 USD"));
+        rate.setUnitCode("H87");
+        return rate;
     }
 
     private static UnitType unit() {

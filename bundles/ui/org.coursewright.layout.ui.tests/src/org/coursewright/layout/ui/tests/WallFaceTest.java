@@ -26,13 +26,10 @@ import org.coursewright.model.building.Opening;
 import org.eclipse.draw2d.PositionConstants;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Point;
-import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.gef.EditDomain;
 import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.requests.ChangeBoundsRequest;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.MouseEvent;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -121,7 +118,9 @@ class WallFaceTest {
     void draggedOpeningStopsAtAQuarterOfAnInchAndComesBackByTheSharedHistory() throws Exception {
         Opening window = face.opening("N1");
         Length before = window.getOffset();
-        dragWithTheMouse(window, 23);
+        HeldOpening held = HeldOpening.inTheMiddle(face, window);
+        held.drag(23);
+        held.give();
         Length after = window.getOffset();
 
         assertTrue(after.isGreaterThan(before));
@@ -223,28 +222,6 @@ class WallFaceTest {
         request.setSizeDelta(new Dimension(widen, 0));
         request.setResizeDirection(direction);
         return request;
-    }
-
-    private void dragWithTheMouse(Opening opening, int by) {
-        Rectangle box = face.part(opening).getFigure().getBounds().getCopy();
-        face.part(opening).getFigure().translateToAbsolute(box);
-        Point from = box.getCenter();
-        EditDomain domain = face.viewer().getEditDomain();
-        domain.mouseDown(mouse(from, 0), face.viewer());
-        domain.mouseDrag(mouse(from.getTranslated(by / 2, 0), SWT.BUTTON1), face.viewer());
-        domain.mouseDrag(mouse(from.getTranslated(by, 0), SWT.BUTTON1), face.viewer());
-        domain.mouseUp(mouse(from.getTranslated(by, 0), SWT.BUTTON1), face.viewer());
-        OpenFace.settle();
-    }
-
-    private MouseEvent mouse(Point at, int held) {
-        Event event = new Event();
-        event.widget = face.viewer().getControl();
-        event.x = at.x;
-        event.y = at.y;
-        event.button = 1;
-        event.stateMask = held;
-        return new MouseEvent(event);
     }
 
     private void execute(Opening opening, ChangeBoundsRequest request) {

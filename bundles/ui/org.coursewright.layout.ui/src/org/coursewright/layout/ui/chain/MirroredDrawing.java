@@ -14,6 +14,7 @@ import org.coursewright.bond.UnfillableRun;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.layout.ui.face.Corners;
+import org.coursewright.layout.ui.face.CutInquest;
 import org.coursewright.layout.ui.face.FaceCourse;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.TopLine;
@@ -38,8 +39,8 @@ record MirroredDrawing(Length length) {
             FaceCourse course = drawing.courses().get(i);
             courses.add(FaceCourse.of(layout.courses().get(i), course.top().minus(course.unitBottom())));
         }
-        return new FaceDrawing(mirrored(drawing.face()), layout, mirrored(drawing.top()), courses, List.of(),
-                drawing.meetings(), new Corners(drawing.corners().end(), drawing.corners().start()), drawing.effort());
+        return new FaceDrawing(mirrored(drawing.face()), layout, mirrored(drawing.top()), courses,
+                new CutInquest(List::of), drawing.meetings(), new Corners(drawing.corners().end(), drawing.corners().start()), drawing.effort());
     }
 
     private Length other(Length at) {

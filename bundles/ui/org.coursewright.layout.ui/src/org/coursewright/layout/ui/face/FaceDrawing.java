@@ -21,13 +21,13 @@ import org.coursewright.model.building.Wall;
  * @param layout how it is laid
  * @param top of the wall
  * @param courses from the bottom up
- * @param cutReasons why its pieces are cut, for every run that has cuts
+ * @param cuts why its pieces are cut
  * @param meetings where walls of the building meet
  * @param corners which walls run through at its ends
  * @param effort whether this is a first answer or the answer
  */
 public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<FaceCourse> courses,
-        List<CutReason> cutReasons, List<Meeting> meetings, Corners corners, Effort effort) {
+        CutInquest cuts, List<Meeting> meetings, Corners corners, Effort effort) {
 
     /**
      * Reads how a wall is laid.
@@ -51,8 +51,8 @@ public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<Fa
         WallLayout layout = outcome.result().walls().get(index);
         Length unit = wall.getUnitType().getHeight();
         List<FaceCourse> courses = layout.courses().stream().map(course -> FaceCourse.of(course, unit)).toList();
-        return new FaceDrawing(face, layout, TopLine.of(wall, face.length()), courses, outcome.cutReasons(index),
-                outcome.meetings(), Corners.of(outcome, wall.getMark()), outcome.result().effort());
+        return new FaceDrawing(face, layout, TopLine.of(wall, face.length()), courses,
+                new CutInquest(() -> outcome.cutReasons(index)), outcome.meetings(), Corners.of(outcome, wall.getMark()), outcome.result().effort());
     }
 
     /**
@@ -60,7 +60,7 @@ public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<Fa
      * @return the same drawing with it
      */
     public FaceDrawing with(Corners other) {
-        return new FaceDrawing(face, layout, top, courses, cutReasons, meetings, other, effort);
+        return new FaceDrawing(face, layout, top, courses, cuts, meetings, other, effort);
     }
 
     /** @return how many pieces of each kind there are */
@@ -68,12 +68,17 @@ public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<Fa
         return UnitCount.of(Stream.of(layout));
     }
 
+    /** @return why its pieces are cut, for every run that has cuts */
+    public List<CutReason> cutReasons() {
+        return cuts.reasons();
+    }
+
     /**
      * @param piece of the wall
      * @return why pieces of its run are cut, empty if none is or if it is not of this layout
      */
     public Optional<CutReason> cutReason(PlacedPiece piece) {
-        return cutReasons.stream().filter(reason -> reason.course() == piece.course()
+        return cutReasons().stream().filter(reason -> reason.course() == piece.course()
                 && reason.from().equals(piece.run().from()) && reason.to().equals(piece.run().to())).findFirst();
     }
 

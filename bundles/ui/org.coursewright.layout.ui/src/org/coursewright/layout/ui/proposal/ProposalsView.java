@@ -14,13 +14,13 @@ import org.coursewright.layout.ui.trial.EffectTrial;
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.command.AnswerProposalsCommand;
 import org.coursewright.model.edit.command.OfferProposalsCommand;
+import org.coursewright.model.edit.command.ProjectCommand;
 import org.coursewright.model.edit.command.SetFeatureCommand;
 import org.coursewright.model.proposal.Proposal;
 import org.coursewright.model.proposal.ProposalPackage.Literals;
 import org.coursewright.model.proposal.ProposalState;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
-import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.osgi.util.NLS;
@@ -40,14 +40,16 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
     private OpenProjects projects;
     private ProposalsPanel panel;
     private EffectTrial effect;
+    private String asked = "";
     private Optional<ProposalSearch> search = Optional.empty();
     private Optional<ProjectSession> searched = Optional.empty();
+    private Optional<ProjectSession> shown = Optional.empty();
 
     @Override
     public void createPartControl(Composite parent) {
         projects = getSite().getService(OpenProjects.class);
         panel = new ProposalsPanel(parent, new Chosen());
-        effect = new EffectTrial(parent.getDisplay()::asyncExec, this::told);
+        effect = new EffectTrial(parent.getDisplay()::asyncExec, new Effects());
         projects.addListener(this);
         show();
     }
@@ -85,12 +87,40 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
 
         @Override
         public void selected(List<Proposal> proposals) {
-            List<Proposal> open = proposals.stream().filter(each -> each.getState() != ProposalState.ACCEPTED)
-                    .toList();
-            effect.ask(open);
-            panel.say(open.isEmpty()
-                    ? counted()
-                    : NLS.bind(ProposalText.effectComing, ProposalsPanel.several(open)));
+            weigh(proposals);
+        }
+    }
+
+    /** Looks what accepting those would change that are not accepted yet. */
+    private void weigh(List<Proposal> proposals) {
+        List<Proposal> open = proposals.stream().filter(each -> each.getState() != ProposalState.ACCEPTED).toList();
+        asked = ProposalsPanel.several(open);
+        effect.ask(open);
+        say(open.isEmpty() ? counted() : NLS.bind(ProposalText.effectComing, asked, 0));
+    }
+
+    /** What the view says of the proposals that are selected, unless others are being looked for. */
+    private final class Effects implements EffectTrial.Listener {
+
+        @Override
+        public void progressed(int percent) {
+            say(NLS.bind(ProposalText.effectComing, asked, percent));
+        }
+
+        @Override
+        public void found(Effect found) {
+            say(new EffectWords(found).of(asked));
+        }
+
+        @Override
+        public void failed(String reason) {
+            say(NLS.bind(ProposalText.effectFailed, reason));
+        }
+    }
+
+    private void say(String words) {
+        if (!panel.isDisposed() && search.isEmpty()) {
+            panel.say(words);
         }
     }
 
@@ -101,7 +131,9 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
         progressed(0);
     }
 
-    private void execute(Command command) {
+    /** Makes an edit, or says why it cannot be made. */
+    private void execute(ProjectCommand command) {
+        command.refusal().ifPresent(refusal -> say(refusal.reason()));
         projects.active().filter(session -> command.canExecute()).ifPresent(session -> session.execute(command));
     }
 
@@ -146,24 +178,18 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
         }
     }
 
-    private void told(Effect told) {
-        if (!panel.isDisposed() && search.isEmpty()) {
-            panel.say(NLS.bind(ProposalText.effect, new Object[]{ProposalsPanel.several(panel.selection()),
-                    told.before().cuts(), told.after().cuts(), told.before().laps(), told.after().laps()}));
-        }
-    }
-
     @Override
     public void projectChanged(Change change, ProjectSession session) {
-        show();
+        if (change != Change.ACTIVATED || !shown.equals(projects.active())) {
+            show();
+        }
     }
 
     private void show() {
-        List<Proposal> proposals = proposals();
-        panel.show(proposals, projects.active().isPresent());
-        if (search.isEmpty()) {
-            panel.say(counted());
-        }
+        shown = projects.active();
+        effect.forget();
+        panel.show(proposals(), shown.isPresent());
+        weigh(panel.selection());
     }
 
     private List<Proposal> proposals() {

@@ -15,11 +15,15 @@ import org.coursewright.model.building.Opening;
  */
 public final class DragTrial {
 
+    /** How long the mouse rests before more than a first answer is looked for. */
+    private static final long REST_MILLIS = 120;
+
     private final Opening opening;
     private final OpeningTrial trial;
     private final Executor display;
     private final Consumer<Tried> tell;
-    private final NewestJob<OpeningPlace> job;
+    private final NewestJob<OpeningPlace> soon;
+    private final NewestJob<OpeningPlace> well;
     private OpeningPlace asked;
     private boolean ended;
 
@@ -36,7 +40,8 @@ public final class DragTrial {
         this.trial = new OpeningTrial(opening, laid);
         this.display = display;
         this.tell = tell;
-        this.job = new NewestJob<>(TrialText.dragJob, this::lay);
+        this.soon = new NewestJob<>(TrialText.dragJob, (place, ending, overtaken) -> laySoon(place, ending));
+        this.well = new NewestJob<>(TrialText.dragJob, (place, ending, overtaken) -> layWell(place, overtaken));
         this.asked = OpeningPlace.of(opening);
     }
 
@@ -49,26 +54,36 @@ public final class DragTrial {
     public void ask(OpeningPlace place) {
         if (!place.equals(asked)) {
             asked = place;
-            job.ask(place);
+            well.drop();
+            soon.ask(place);
         }
     }
 
     /** Ends the work; what is already on its way is ignored. */
     public void end() {
         ended = true;
-        job.end();
+        soon.end();
+        well.end();
     }
 
-    private void lay(OpeningPlace place, Progress ending, Progress overtaken) {
-        tell(place, trial.first(place.offset(), place.width(), ending));
-        tell(place, trial.improved(place.offset(), place.width(), overtaken));
+    private void laySoon(OpeningPlace place, Progress ending) {
+        LayoutOutcome first = trial.first(place.offset(), place.width(), ending);
+        display.execute(() -> {
+            tell(place, first);
+            if (!ended && place.equals(asked)) {
+                well.askAfter(place, REST_MILLIS);
+            }
+        });
+    }
+
+    private void layWell(OpeningPlace place, Progress overtaken) {
+        LayoutOutcome improved = trial.improved(place.offset(), place.width(), overtaken);
+        display.execute(() -> tell(place, improved));
     }
 
     private void tell(OpeningPlace place, LayoutOutcome outcome) {
-        display.execute(() -> {
-            if (!ended) {
-                tell.accept(new Tried(opening, place, outcome));
-            }
-        });
+        if (!ended) {
+            tell.accept(new Tried(opening, place, outcome));
+        }
     }
 }

@@ -18,8 +18,18 @@ import org.eclipse.core.runtime.jobs.Job;
 final class NewestJob<T> extends Job {
 
     private final Work<T> work;
-    private final AtomicReference<T> wanted = new AtomicReference<>();
+    private final AtomicReference<Asked<T>> newest = new AtomicReference<>(new Asked<>(Optional.empty()));
     private volatile boolean ended;
+
+    /** What was asked last, the same object as long as nothing else is; empty if it is done or not wanted any more. */
+    private static final class Asked<T> {
+
+        private final Optional<T> request;
+
+        Asked(Optional<T> request) {
+            this.request = request;
+        }
+    }
 
     /**
      * What is done for a request.
@@ -32,7 +42,7 @@ final class NewestJob<T> extends Job {
         /**
          * @param request the newest
          * @param ending cancelled once nothing is wanted any more
-         * @param overtaken cancelled once there is a newer request too
+         * @param overtaken cancelled once there is a newer request too, or this one is dropped
          */
         void on(T request, Progress ending, Progress overtaken);
     }
@@ -49,8 +59,13 @@ final class NewestJob<T> extends Job {
     }
 
     void askAfter(T request, long millis) {
-        wanted.set(request);
+        newest.set(new Asked<>(Optional.of(request)));
         schedule(millis);
+    }
+
+    /** What was asked last is not wanted any more. */
+    void drop() {
+        newest.set(new Asked<>(Optional.empty()));
     }
 
     /** Nothing is wanted any more. */
@@ -61,10 +76,11 @@ final class NewestJob<T> extends Job {
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
-        Optional<T> request = Optional.ofNullable(wanted.getAndSet(null));
+        Asked<T> mine = newest.get();
         try {
-            request.filter(each -> !ended).ifPresent(each -> work.on(each, new Until(() -> ended),
-                    new Until(() -> ended || wanted.get() != null)));
+            mine.request.filter(each -> !ended).ifPresent(each -> work.on(each, new Until(() -> ended),
+                    new Until(() -> ended || newest.get() != mine)));
+            newest.compareAndSet(mine, new Asked<>(Optional.empty()));
         } catch (CancellationException e) {
             return new Status(IStatus.CANCEL, NewestJob.class, e.getMessage());
         }
