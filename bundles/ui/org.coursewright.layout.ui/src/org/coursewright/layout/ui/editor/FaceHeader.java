@@ -77,7 +77,7 @@ final class FaceHeader extends Composite {
      * @param stale whether the wall is being laid anew
      */
     void show(Optional<FaceDrawing> drawing, int upTo, boolean stale) {
-        counts.setText(drawing.map(each -> counts(each) + (stale ? " " + EditorText.laying : "")).orElse(""));
+        say(drawing.map(each -> counts(each) + (stale ? " " + EditorText.laying : "")).orElse(""));
         int courses = drawing.map(each -> each.courses().size()).orElse(0);
         slider.setEnabled(courses > 1);
         spinner.setEnabled(courses > 1);
@@ -87,7 +87,18 @@ final class FaceHeader extends Composite {
             slider.setSelection(upTo);
             spinner.setValues(upTo, 1, courses, 0, 1, 5);
         }
-        getParent().layout(true, true);
+    }
+
+    /** While an opening is dragged the words change all the time; the editor is only laid out anew if they need more lines. */
+    private void say(String words) {
+        if (words.equals(counts.getText())) {
+            return;
+        }
+        counts.setText(words);
+        int needed = counts.computeSize(Math.max(1, counts.getSize().x), SWT.DEFAULT).y;
+        if (needed != counts.getSize().y) {
+            getParent().layout(true, true);
+        }
     }
 
     private static String counts(FaceDrawing drawing) {

@@ -29,12 +29,12 @@ final class FaceStack extends Composite {
 
     /** Shows a sentence, or the wall if the sentence is empty. */
     void show(String sentence, Control wall) {
-        words.setText(sentence);
         Control top = sentence.isEmpty() ? wall : hint;
-        if (stack.topControl != top) {
+        if (stack.topControl != top || !sentence.equals(words.getText())) {
+            words.setText(sentence);
             stack.topControl = top;
             layout();
+            hint.layout();
         }
-        hint.layout();
     }
 }

@@ -11,6 +11,7 @@ import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.layout.ui.trial.DragTrial;
 import org.coursewright.layout.ui.trial.PlaceAdvice;
 import org.coursewright.layout.ui.trial.PlaceCuts;
+import org.coursewright.layout.ui.trial.RightOfWay;
 import org.coursewright.layout.ui.trial.Tried;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.Opening;
@@ -22,6 +23,7 @@ final class FaceTrials implements FaceDragging {
     private final Wall wall;
     private final WallLaying laying;
     private final Surroundings around;
+    private final RightOfWay way = new RightOfWay();
     private Optional<DragTrial> drag = Optional.empty();
     private Optional<OpeningPlace> draggedTo = Optional.empty();
     private Optional<FaceTrial> tried = Optional.empty();
@@ -89,7 +91,7 @@ final class FaceTrials implements FaceDragging {
         advice = laying.isStale()
                 ? Optional.empty()
                 : advised.filter(each -> each.eContainer() == wall).flatMap(opening -> laying.outcome().flatMap(
-                        laid -> PlaceAdvice.of(opening, laid, around.display(), this::found)));
+                        laid -> PlaceAdvice.of(opening, laid, around.display(), this::found, way)));
         advice.ifPresent(each -> each.ask(around.step().step().times(PlaceCuts.REACH), around.step().step()));
     }
 
@@ -110,7 +112,7 @@ final class FaceTrials implements FaceDragging {
     public void dragged(Opening opening, OpeningPlace place) {
         if (drag.isEmpty()) {
             advise(Optional.of(opening));
-            drag = laying.outcome().map(laid -> new DragTrial(opening, laid, around.display(), this::tried));
+            drag = laying.outcome().map(laid -> new DragTrial(opening, laid, around.display(), this::tried, way));
         }
         draggedTo = Optional.of(place);
         drag.ifPresent(each -> each.ask(place));

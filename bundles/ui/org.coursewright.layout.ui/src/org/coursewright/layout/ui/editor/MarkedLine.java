@@ -37,10 +37,13 @@ final class MarkedLine extends Composite {
      * @param count how many they are in the present layout
      */
     void show(Optional<MarkedPieces> marked, long count) {
-        words.setText(marked.map(each -> words(each, count)).orElse(""));
-        setVisible(marked.isPresent());
-        ((GridData) getLayoutData()).exclude = marked.isEmpty();
-        getParent().layout(true, true);
+        String sentence = marked.map(each -> words(each, count)).orElse("");
+        if (!sentence.equals(words.getText())) {
+            words.setText(sentence);
+            setVisible(marked.isPresent());
+            ((GridData) getLayoutData()).exclude = marked.isEmpty();
+            getParent().layout(true, true);
+        }
     }
 
     private static String words(MarkedPieces marked, long count) {

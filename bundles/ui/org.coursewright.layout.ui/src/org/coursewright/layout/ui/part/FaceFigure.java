@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PlacedPiece;
+import org.coursewright.layout.ui.paint.FaceChange;
 import org.coursewright.layout.ui.paint.FacePainter;
 import org.coursewright.layout.ui.paint.MarkPainter;
 import org.eclipse.draw2d.Figure;
@@ -19,11 +20,15 @@ public final class FaceFigure extends Figure {
     private Optional<MarkPainter> marks = Optional.empty();
 
     void show(Optional<FacePainter> shown, Optional<PlacedPiece> piece, Optional<MarkedPieces> pieces) {
+        Optional<MarkPainter> marked = shown.flatMap(each -> pieces.map(which -> new MarkPainter(each, which)));
+        boolean onlyLaidAnew = piece.equals(selected) && marked.isEmpty() && marks.isEmpty() && painter.isPresent();
+        Optional<Rectangle> area = shown.filter(each -> onlyLaidAnew)
+                .map(each -> new FaceChange(painter.orElseThrow(), each).area());
         painter = shown;
         selected = piece;
-        marks = shown.flatMap(each -> pieces.map(which -> new MarkPainter(each, which)));
+        marks = marked;
         setBounds(shown.map(FacePainter::bounds).orElseGet(Rectangle::new));
-        repaint();
+        area.ifPresentOrElse(this::repaint, this::repaint);
     }
 
     /** @return how the wall is laid that is shown, empty if there is none */

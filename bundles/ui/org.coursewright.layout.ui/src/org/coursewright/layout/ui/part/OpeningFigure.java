@@ -1,7 +1,9 @@
 package org.coursewright.layout.ui.part;
 
+import org.coursewright.diagram.ui.ink.Ink;
 import org.coursewright.layout.ui.paint.FaceInk;
 import org.eclipse.draw2d.Figure;
+import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -11,15 +13,17 @@ final class OpeningFigure extends Figure {
 
     private static final int GAP = 4;
 
-    private FaceInk ink = FaceInk.with(org.coursewright.diagram.ui.ink.Ink.LIGHT);
+    private FaceInk ink = FaceInk.with(Ink.LIGHT);
     private String text = "";
     private String shortText = "";
 
     void show(FaceInk shownInk, String mark, String markAndSize) {
-        ink = shownInk;
-        shortText = mark;
-        text = markAndSize;
-        repaint();
+        if (!ink.equals(shownInk) || !shortText.equals(mark) || !text.equals(markAndSize)) {
+            ink = shownInk;
+            shortText = mark;
+            text = markAndSize;
+            repaint();
+        }
     }
 
     @Override
@@ -52,6 +56,6 @@ final class OpeningFigure extends Figure {
     }
 
     private Dimension sizeOf(String words) {
-        return org.eclipse.draw2d.FigureUtilities.getTextExtents(words, getFont());
+        return FigureUtilities.getTextExtents(words, getFont());
     }
 }

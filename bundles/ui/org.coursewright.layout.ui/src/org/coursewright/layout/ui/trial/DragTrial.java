@@ -22,6 +22,7 @@ public final class DragTrial {
     private final OpeningTrial trial;
     private final Executor display;
     private final Consumer<Tried> tell;
+    private final RightOfWay way;
     private final NewestJob<OpeningPlace> soon;
     private final NewestJob<OpeningPlace> well;
     private OpeningPlace asked;
@@ -34,12 +35,14 @@ public final class DragTrial {
      * @param laid how the building is laid at present
      * @param display runs what is told in the user interface thread
      * @param tell told there each time there is an answer, until the trial ends
+     * @param way taken while a first answer is looked for
      */
-    public DragTrial(Opening opening, LayoutOutcome laid, Executor display, Consumer<Tried> tell) {
+    public DragTrial(Opening opening, LayoutOutcome laid, Executor display, Consumer<Tried> tell, RightOfWay way) {
         this.opening = opening;
         this.trial = new OpeningTrial(opening, laid);
         this.display = display;
         this.tell = tell;
+        this.way = way;
         this.soon = new NewestJob<>(TrialText.dragJob, (place, ending, overtaken) -> laySoon(place, ending));
         this.well = new NewestJob<>(TrialText.dragJob, (place, ending, overtaken) -> layWell(place, overtaken));
         this.asked = OpeningPlace.of(opening);
@@ -55,6 +58,7 @@ public final class DragTrial {
         if (!place.equals(asked)) {
             asked = place;
             well.drop();
+            way.take();
             soon.ask(place);
         }
     }
@@ -62,6 +66,7 @@ public final class DragTrial {
     /** Ends the work; what is already on its way is ignored. */
     public void end() {
         ended = true;
+        way.leave();
         soon.end();
         well.end();
     }
@@ -71,6 +76,7 @@ public final class DragTrial {
         display.execute(() -> {
             tell(place, first);
             if (!ended && place.equals(asked)) {
+                way.leave();
                 well.askAfter(place, REST_MILLIS);
             }
         });

@@ -41,7 +41,7 @@ public final class PlaceAdvice {
     private final OpeningTrial trial;
     private final Executor display;
     private final Consumer<PlaceCuts> tell;
-    private final NewestJob<Range> job = new NewestJob<>(TrialText.adviceJob, this::look);
+    private final NewestJob<Range> job;
     private boolean ended;
 
     /** Which places are looked at. */
@@ -49,7 +49,7 @@ public final class PlaceAdvice {
     }
 
     private PlaceAdvice(Opening opening, OpeningAdvice advice, LayoutOutcome laid, Executor display,
-            Consumer<PlaceCuts> tell) {
+            Consumer<PlaceCuts> tell, RightOfWay way) {
         this.wall = ((Wall) opening.eContainer()).getMark();
         this.planned = OpeningPlace.of(opening);
         this.asPlanned = layout(laid);
@@ -57,6 +57,8 @@ public final class PlaceAdvice {
         this.trial = new OpeningTrial(opening, laid);
         this.display = display;
         this.tell = tell;
+        this.job = new NewestJob<>(TrialText.adviceJob,
+                (range, ending, overtaken) -> look(range, way.giving(ending), way.giving(overtaken)));
     }
 
     /**
@@ -66,11 +68,13 @@ public final class PlaceAdvice {
      * @param laid how the building is laid at present
      * @param display runs what is told in the user interface thread
      * @param tell told there as soon as something is found, and again each time there is more
+     * @param way to be given to what goes before
      * @return what can be asked, empty if the opening has no mark or its wall is not laid
      */
     public static Optional<PlaceAdvice> of(Opening opening, LayoutOutcome laid, Executor display,
-            Consumer<PlaceCuts> tell) {
-        return OpeningAdvice.of(opening, laid).map(advice -> new PlaceAdvice(opening, advice, laid, display, tell));
+            Consumer<PlaceCuts> tell, RightOfWay way) {
+        return OpeningAdvice.of(opening, laid)
+                .map(advice -> new PlaceAdvice(opening, advice, laid, display, tell, way));
     }
 
     /**
