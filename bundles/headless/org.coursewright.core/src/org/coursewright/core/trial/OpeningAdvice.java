@@ -21,7 +21,7 @@ import org.coursewright.model.project.Project;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
- * Which cuts a wall needs for every place that one of its openings could have. The project is read on the editing thread by
+ * Which cuts a wall needs for every place, or every width, that one of its openings could have. The project is read on the editing thread by
  * {@link #of}; all else may be called from any thread.
  */
 public final class OpeningAdvice {
@@ -58,18 +58,19 @@ public final class OpeningAdvice {
     }
 
     /**
-     * Looks at every place of the opening near the planned one.
+     * Looks at every value near the planned one of a dimension of the opening.
      *
+     * @param dimension offset or width
      * @param reach how far either way, zero or more
-     * @param step between places, greater than zero
+     * @param step between values, greater than zero
      * @param progress may cancel it
-     * @return cuts by place
+     * @return cuts by value
      * @throws java.util.concurrent.CancellationException if cancelled
      */
-    public DimensionProfile profile(Length reach, Length step, Progress progress) {
-        Adjustable offset = Adjustable.within(mark, Optional.of(opening), Dimension.OFFSET, reach);
+    public DimensionProfile profile(Dimension dimension, Length reach, Length step, Progress progress) {
+        Adjustable adjustable = Adjustable.within(mark, Optional.of(opening), dimension, reach);
         return BondAdvisor.standard().advise(
-                new AdviceRequest(wall, List.of(offset), keepClear, step, Optional.empty()), progress).profiles()
+                new AdviceRequest(wall, List.of(adjustable), keepClear, step, Optional.empty()), progress).profiles()
                 .get(0);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.Effort;
 import org.coursewright.bond.WallLayout;
+import org.coursewright.bond.advice.Dimension;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
@@ -91,8 +92,8 @@ class OpeningTrialTest {
     @Test
     void profileAgreesWithWhatIsLaid() {
         Length step = PlanBuilder.in("1/4");
-        DimensionProfile profile = OpeningAdvice.of(opening, laid).orElseThrow().profile(PlanBuilder.in("2"), step,
-                Progress.NONE);
+        DimensionProfile profile = OpeningAdvice.of(opening, laid).orElseThrow().profile(Dimension.OFFSET,
+                PlanBuilder.in("2"), step, Progress.NONE);
 
         assertThat(profile.points()).hasSize(17).extracting(ProfilePoint::change).isSorted();
         assertThat(profile.points()).filteredOn(point -> point.change().signum() == 0).singleElement()
@@ -103,6 +104,19 @@ class OpeningTrialTest {
         List<ProfilePoint> best = profile.points().stream().filter(point -> point.change().equals(profile.best()))
                 .toList();
         assertThat(best.get(0).cutPieces()).isLessThan(wallOf(laid).orElseThrow().cutPieces());
+    }
+
+    @Test
+    void profileOfTheWidthAgreesWithWhatIsLaid() {
+        DimensionProfile profile = OpeningAdvice.of(opening, laid).orElseThrow().profile(Dimension.WIDTH,
+                PlanBuilder.in("2"), PlanBuilder.in("1/4"), Progress.NONE);
+
+        assertThat(profile.planned()).isEqualTo(opening.getWidth());
+        profile.points().stream().filter(point -> point.basis() == Basis.LAID).forEach(point -> {
+            LayoutOutcome tried = new OpeningTrial(opening, laid).improved(opening.getOffset(),
+                    opening.getWidth().plus(point.change()), Progress.NONE);
+            assertThat(wallOf(tried).orElseThrow().cutPieces()).isEqualTo(point.cutPieces());
+        });
     }
 
     @Test

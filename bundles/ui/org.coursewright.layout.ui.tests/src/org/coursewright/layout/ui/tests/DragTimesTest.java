@@ -70,7 +70,7 @@ class DragTimesTest {
     }
 
     private long[] moves() {
-        HeldOpening held = HeldOpening.inTheMiddle(face, opening());
+        MouseOnOpening held = MouseOnOpening.inTheMiddle(face, opening());
         held.drag(1);
         long[] taken = new long[MOVES];
         int by = 1;
@@ -96,7 +96,7 @@ class DragTimesTest {
     /** Where the opening is dragged to, or drawn to by a place with few cuts. */
     private static Length wanted() {
         return Screen.all(AdviceStrip.class).findFirst().flatMap(AdviceStrip::content).flatMap(StripContent::at)
-                .orElseThrow();
+                .map(OpeningPlace::offset).orElseThrow();
     }
 
     private Opening opening() {

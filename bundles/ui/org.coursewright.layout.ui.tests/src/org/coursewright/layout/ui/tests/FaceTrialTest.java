@@ -2,14 +2,18 @@ package org.coursewright.layout.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Optional;
 
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.core.session.ProjectSession;
+import org.coursewright.layout.ui.part.OpeningGrip;
+import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.layout.ui.strip.AdviceStrip;
 import org.coursewright.layout.ui.strip.StripContent;
 import org.coursewright.layout.ui.trial.PlaceCuts;
@@ -46,7 +50,7 @@ class FaceTrialTest {
     @Test
     void wallIsLaidAnewWhileItsOpeningIsDraggedAndTheProjectStaysAsItIs() {
         Length before = window.getOffset();
-        HeldOpening held = HeldOpening.inTheMiddle(face, window);
+        MouseOnOpening held = MouseOnOpening.inTheMiddle(face, window);
         held.drag(40);
         OpenFace.await(() -> held.shownOffset().isGreaterThan(before));
 
@@ -69,7 +73,7 @@ class FaceTrialTest {
     @Test
     void dragThatIsGivenUpShowsTheWallAsItIs() {
         Length before = window.getOffset();
-        HeldOpening held = HeldOpening.inTheMiddle(face, window);
+        MouseOnOpening held = MouseOnOpening.inTheMiddle(face, window);
         held.drag(40);
         OpenFace.await(() -> held.shownOffset().isGreaterThan(before));
         face.viewer().getEditDomain().setActiveTool(face.viewer().getEditDomain().getDefaultTool());
@@ -86,7 +90,7 @@ class FaceTrialTest {
 
         assertEquals(Optional.of("Window N1"), content().opening());
         assertTrue(cuts.points().size() > 30, () -> "places: " + cuts.points().size());
-        ProfilePoint here = cuts.at(window.getOffset()).orElseThrow();
+        ProfilePoint here = cuts.at(OpeningPlace.of(window)).orElseThrow();
         assertEquals(Basis.LAID, here.basis());
         assertEquals(face.laid().layout().cutPieces(), here.cutPieces());
         assertTrue(cuts.best().stream().allMatch(best -> best.cutPieces() < here.cutPieces()));
@@ -97,7 +101,7 @@ class FaceTrialTest {
         face.viewer().select(face.part(window));
         Length best = nearestBest();
         int step = best.isGreaterThan(window.getOffset()) ? 1 : -1;
-        HeldOpening held = HeldOpening.inTheMiddle(face, window);
+        MouseOnOpening held = MouseOnOpening.inTheMiddle(face, window);
         for (int by = step; !shownPlace().equals(best) && Math.abs(by) < 200; by += step) {
             held.drag(by);
         }
@@ -122,6 +126,44 @@ class FaceTrialTest {
         assertEquals(SmallHouse.inches("45"), window.getOffset());
     }
 
+    @Test
+    void farJambShowsCutsByWidthAndIsDrawnToTheWidthWithTheFewest() {
+        dragTheJamb(MouseOnOpening.atTheFarJamb(face, window), OpeningGrip.FAR_JAMB);
+    }
+
+    @Test
+    void nearJambShowsCutsByWidthAndIsDrawnToTheWidthWithTheFewest() {
+        dragTheJamb(MouseOnOpening.atTheNearJamb(face, window), OpeningGrip.NEAR_JAMB);
+    }
+
+    /** Holds a jamb until the strip knows what each width needs, drags it to the nearest best one, and takes that back. */
+    private void dragTheJamb(MouseOnOpening held, OpeningGrip grip) {
+        OpeningPlace before = OpeningPlace.of(window);
+        held.drag(2);
+        PlaceCuts cuts = known();
+        assertEquals(grip, cuts.grip());
+        OpeningPlace best = nearest(cuts, window);
+        int step = grip.between(before, best).signum();
+        for (int by = step; !content().at().orElseThrow().equals(best) && Math.abs(by) < 200; by += step) {
+            held.drag(by);
+        }
+        OpeningPlace shown = content().at().orElseThrow();
+        OpenFace.await(() -> held.shownWidth().equals(shown.width()));
+        assertTrue(title().contains("%s: %d cut pieces".formatted(LengthFormat.INCHES.format(best.width()),
+                cuts.at(best).orElseThrow().cutPieces())), FaceTrialTest::title);
+        held.give();
+
+        assertEquals(best, OpeningPlace.of(window));
+        assertNotEquals(before, best);
+        OpenFace.active().ifPresent(ProjectSession::undo);
+        assertEquals(before, OpeningPlace.of(window));
+    }
+
+    /** What is to be read in the strip. */
+    private static String title() {
+        return strip().spoken();
+    }
+
     private static String hint(AdviceStrip strip, int x) {
         Event event = new Event();
         event.x = x;
@@ -131,15 +173,17 @@ class FaceTrialTest {
     }
 
     private Length nearestBest() {
-        PlaceCuts cuts = known();
-        return cuts.best().stream().map(point -> cuts.planned().plus(point.change()))
-                .min((a, b) -> a.minus(window.getOffset()).abs().compareTo(b.minus(window.getOffset()).abs()))
-                .orElseThrow();
+        return nearest(known(), window).offset();
+    }
+
+    private static OpeningPlace nearest(PlaceCuts cuts, Opening opening) {
+        return cuts.best().stream().map(cuts::place).min(Comparator.comparing(
+                place -> cuts.grip().between(OpeningPlace.of(opening), place).abs())).orElseThrow();
     }
 
     /** Where the strip says that the opening is dragged to. */
     private Length shownPlace() {
-        return content().at().orElseThrow();
+        return content().at().map(OpeningPlace::offset).orElseThrow();
     }
 
     private PlaceCuts known() {

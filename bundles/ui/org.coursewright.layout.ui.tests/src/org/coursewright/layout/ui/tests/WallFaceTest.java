@@ -118,7 +118,7 @@ class WallFaceTest {
     void draggedOpeningStopsAtAQuarterOfAnInchAndComesBackByTheSharedHistory() throws Exception {
         Opening window = face.opening("N1");
         Length before = window.getOffset();
-        HeldOpening held = HeldOpening.inTheMiddle(face, window);
+        MouseOnOpening held = MouseOnOpening.inTheMiddle(face, window);
         held.drag(23);
         held.give();
         Length after = window.getOffset();

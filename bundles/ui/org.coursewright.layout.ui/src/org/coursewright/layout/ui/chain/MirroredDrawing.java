@@ -40,7 +40,7 @@ record MirroredDrawing(Length length) {
             courses.add(FaceCourse.of(layout.courses().get(i), course.top().minus(course.unitBottom())));
         }
         return new FaceDrawing(mirrored(drawing.face()), layout, mirrored(drawing.top()), courses,
-                new CutInquest(List::of), drawing.meetings(),
+                CutInquest.NONE, drawing.meetings(),
                 new Corners(drawing.corners().end(), drawing.corners().start()), drawing.effort());
     }
 

@@ -3,6 +3,7 @@ package org.coursewright.layout.ui.editor;
 import java.util.Optional;
 
 import org.coursewright.diagram.ui.editor.DiagramKeys;
+import org.coursewright.layout.ui.part.OpeningGrip;
 import org.coursewright.layout.ui.part.OpeningPart;
 import org.coursewright.model.building.WallPlace;
 import org.eclipse.gef.GraphicalViewer;
@@ -36,7 +37,7 @@ final class FaceKeys extends DiagramKeys {
     @Override
     public boolean keyPressed(KeyEvent event) {
         if ((event.stateMask & SWT.MODIFIER_MASK) != 0) {
-            return super.keyPressed(event);
+            return movesAJamb(event) || super.keyPressed(event);
         }
         switch (event.keyCode) {
             case SWT.ARROW_LEFT -> sideways(-1);
@@ -47,6 +48,18 @@ final class FaceKeys extends DiagramKeys {
                 return decides(event) || super.keyPressed(event);
             }
         }
+        return true;
+    }
+
+    /** Shift moves the far jamb, Alt the near one. */
+    private boolean movesAJamb(KeyEvent event) {
+        boolean arrow = event.keyCode == SWT.ARROW_LEFT || event.keyCode == SWT.ARROW_RIGHT;
+        int held = event.stateMask & SWT.MODIFIER_MASK;
+        if (!arrow || held != SWT.SHIFT && held != SWT.ALT || selectedOpening().isEmpty()) {
+            return false;
+        }
+        selectedOpening().get().nudge(held == SWT.SHIFT ? OpeningGrip.FAR_JAMB : OpeningGrip.NEAR_JAMB,
+                event.keyCode == SWT.ARROW_LEFT ? -1 : 1);
         return true;
     }
 
@@ -65,7 +78,8 @@ final class FaceKeys extends DiagramKeys {
     }
 
     private void sideways(int steps) {
-        selectedOpening().ifPresentOrElse(opening -> opening.nudge(steps), () -> walk.by(steps, 0));
+        selectedOpening().ifPresentOrElse(opening -> opening.nudge(OpeningGrip.OPENING, steps),
+                () -> walk.by(steps, 0));
     }
 
     private Optional<OpeningPart> selectedOpening() {

@@ -7,8 +7,10 @@ import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.part.FaceDragging;
 import org.coursewright.layout.ui.part.FaceTrial;
+import org.coursewright.layout.ui.part.OpeningGrip;
 import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.layout.ui.trial.DragTrial;
+import org.coursewright.layout.ui.trial.HeldOpening;
 import org.coursewright.layout.ui.trial.PlaceAdvice;
 import org.coursewright.layout.ui.trial.PlaceCuts;
 import org.coursewright.layout.ui.trial.RightOfWay;
@@ -27,7 +29,7 @@ final class FaceTrials implements FaceDragging {
     private Optional<DragTrial> drag = Optional.empty();
     private Optional<OpeningPlace> draggedTo = Optional.empty();
     private Optional<FaceTrial> tried = Optional.empty();
-    private Optional<Opening> advised = Optional.empty();
+    private Optional<HeldOpening> advised = Optional.empty();
     private Optional<PlaceAdvice> advice = Optional.empty();
     private Optional<PlaceCuts> cuts = Optional.empty();
 
@@ -53,14 +55,15 @@ final class FaceTrials implements FaceDragging {
         return tried;
     }
 
-    /** The opening whose places are looked at. */
-    Optional<Opening> advised() {
+    /** The opening whose places, or whose jamb's places, are looked at. */
+    Optional<HeldOpening> advised() {
         return advised;
     }
 
     /** Where that opening is, or is dragged to. */
     Optional<OpeningPlace> place() {
-        return draggedTo.or(() -> tried.map(FaceTrial::place)).or(() -> advised.map(OpeningPlace::of));
+        return draggedTo.or(() -> tried.map(FaceTrial::place))
+                .or(() -> advised.map(HeldOpening::opening).map(OpeningPlace::of));
     }
 
     /** What the places need, as far as it is known. */
@@ -68,14 +71,25 @@ final class FaceTrials implements FaceDragging {
         return cuts;
     }
 
-    /** Looks at the places of another opening, or of none. */
-    void advise(Optional<Opening> opening) {
-        if (!opening.equals(advised)) {
-            advised = opening;
+    /** Another opening is selected, or none: looks at its places, whatever of it is held. */
+    void selected(Optional<Opening> opening) {
+        if (!opening.equals(advised.map(HeldOpening::opening))) {
+            advise(opening.map(each -> new HeldOpening(each, OpeningGrip.OPENING)));
+        }
+    }
+
+    private void advise(Optional<HeldOpening> held) {
+        if (!held.equals(advised)) {
+            advised = held;
             cuts = Optional.empty();
             lookAgain();
             around.changed().run();
         }
+    }
+
+    @Override
+    public void held(Opening opening, OpeningGrip grip) {
+        advise(Optional.of(new HeldOpening(opening, grip)));
     }
 
     /** The wall has been laid anew; what was tried is of the past. */
@@ -90,8 +104,8 @@ final class FaceTrials implements FaceDragging {
         advice.ifPresent(PlaceAdvice::end);
         advice = laying.isStale()
                 ? Optional.empty()
-                : advised.filter(each -> each.eContainer() == wall).flatMap(opening -> laying.outcome().flatMap(
-                        laid -> PlaceAdvice.of(opening, laid, around.display(), this::found, way)));
+                : advised.filter(each -> each.opening().eContainer() == wall).flatMap(held -> laying.outcome().flatMap(
+                        laid -> PlaceAdvice.of(held, laid, around.display(), this::found, way)));
         advice.ifPresent(each -> each.ask(around.step().step().times(PlaceCuts.REACH), around.step().step()));
     }
 
@@ -101,17 +115,16 @@ final class FaceTrials implements FaceDragging {
     }
 
     @Override
-    public OpeningPlace attracted(Opening opening, OpeningPlace place) {
+    public OpeningPlace attracted(Opening opening, OpeningGrip grip, OpeningPlace place) {
         Length near = around.step().step().times(PlaceCuts.ATTRACTION);
-        return cuts.filter(each -> advised.filter(opening::equals).isPresent())
-                .flatMap(each -> each.attracting(place.offset(), near))
-                .map(offset -> new OpeningPlace(offset, place.width())).orElse(place);
+        return cuts.filter(each -> advised.filter(new HeldOpening(opening, grip)::equals).isPresent())
+                .flatMap(each -> each.attracting(place, near)).orElse(place);
     }
 
     @Override
-    public void dragged(Opening opening, OpeningPlace place) {
+    public void dragged(Opening opening, OpeningGrip grip, OpeningPlace place) {
         if (drag.isEmpty()) {
-            advise(Optional.of(opening));
+            held(opening, grip);
             drag = laying.outcome().map(laid -> new DragTrial(opening, laid, around.display(), this::tried, way));
         }
         draggedTo = Optional.of(place);

@@ -3,17 +3,17 @@ package org.coursewright.layout.ui.editor;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.coursewright.diagram.ui.history.EditCommand;
 import org.coursewright.layout.ui.paint.FaceInk;
+import org.coursewright.layout.ui.part.OpeningEdits;
 import org.coursewright.layout.ui.part.OpeningPart;
 import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.layout.ui.strip.AdviceStrip;
 import org.coursewright.layout.ui.strip.StripContent;
-import org.coursewright.measure.Length;
+import org.coursewright.layout.ui.trial.HeldOpening;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.edit.ElementLabels;
-import org.coursewright.model.edit.command.MoveOpeningCommand;
-import org.coursewright.model.edit.command.ProjectCommand;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.swt.widgets.Composite;
 
@@ -21,7 +21,7 @@ import org.eclipse.swt.widgets.Composite;
 final class PlaceStrip {
 
     private final FaceTrials trials;
-    private final Consumer<ProjectCommand> execute;
+    private final Consumer<EditCommand> execute;
     private final AdviceStrip strip;
 
     /**
@@ -29,7 +29,7 @@ final class PlaceStrip {
      * @param trials that know what places need
      * @param execute makes an edit
      */
-    PlaceStrip(Composite parent, FaceTrials trials, Consumer<ProjectCommand> execute) {
+    PlaceStrip(Composite parent, FaceTrials trials, Consumer<EditCommand> execute) {
         this.trials = trials;
         this.execute = execute;
         this.strip = new AdviceStrip(parent, this::bring);
@@ -42,7 +42,7 @@ final class PlaceStrip {
 
     /** From now on shows the places of the opening that is selected. */
     void follow(GraphicalViewer viewer) {
-        viewer.addSelectionChangedListener(event -> trials.advise(selected(viewer)));
+        viewer.addSelectionChangedListener(event -> trials.selected(selected(viewer)));
     }
 
     private static Optional<Opening> selected(GraphicalViewer viewer) {
@@ -54,12 +54,12 @@ final class PlaceStrip {
 
     /** Shows what is known now. */
     void show(FaceInk ink, LengthFormat format) {
-        Optional<Length> at = trials.place().map(OpeningPlace::offset);
-        strip.show(new StripContent(trials.advised().map(ElementLabels::of), trials.cuts(), at, ink, format));
+        strip.show(new StripContent(trials.advised().map(each -> ElementLabels.of(each.opening())), trials.cuts(),
+                trials.place(), ink, format));
     }
 
-    private void bring(Length offset) {
-        trials.advised().filter(opening -> !opening.getOffset().equals(offset))
-                .ifPresent(opening -> execute.accept(new MoveOpeningCommand(opening, offset)));
+    private void bring(OpeningPlace place) {
+        trials.advised().map(HeldOpening::opening).filter(opening -> !OpeningPlace.of(opening).equals(place))
+                .ifPresent(opening -> execute.accept(OpeningEdits.bring(opening, place)));
     }
 }

@@ -71,7 +71,7 @@ public final class WallFaceEditor extends DiagramEditor {
                 this::showLaying, this::showStrip));
         unfolding = new Unfolding(wall(), beside -> OpenWallFaceHandler.open(getSite().getPage(), session(), beside));
         super.createPartControl(stack);
-        strip = new PlaceStrip(parent, trials, this::execute);
+        strip = new PlaceStrip(parent, trials, getCommandStack()::execute);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(strip.control());
         strip.follow(getGraphicalViewer());
         Legend legend = new Legend(parent, faceInk());

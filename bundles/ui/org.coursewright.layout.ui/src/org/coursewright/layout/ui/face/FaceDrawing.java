@@ -52,7 +52,7 @@ public record FaceDrawing(WallFace face, WallLayout layout, TopLine top, List<Fa
         Length unit = wall.getUnitType().getHeight();
         List<FaceCourse> courses = layout.courses().stream().map(course -> FaceCourse.of(course, unit)).toList();
         return new FaceDrawing(face, layout, TopLine.of(wall, face.length()), courses,
-                new CutInquest(() -> outcome.cutReasons(index)), outcome.meetings(),
+                CutInquest.on(outcome, index), outcome.meetings(),
                 Corners.of(outcome, wall.getMark()), outcome.result().effort());
     }
 

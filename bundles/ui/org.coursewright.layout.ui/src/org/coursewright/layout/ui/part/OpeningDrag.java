@@ -39,6 +39,19 @@ public record OpeningDrag(OpeningPlace start, Length wall, LengthStep step) {
         return new OpeningPlace(start.offset(), end.minus(start.offset()));
     }
 
+    /**
+     * @param grip what is dragged
+     * @param by how far, less than zero towards the wall's start
+     * @return where the opening is then
+     */
+    OpeningPlace to(OpeningGrip grip, Length by) {
+        return switch (grip) {
+            case OPENING -> moved(by);
+            case NEAR_JAMB -> nearJamb(by);
+            case FAR_JAMB -> farJamb(by);
+        };
+    }
+
     private static Length within(Length value, Length least, Length most) {
         Length atMost = value.isGreaterThan(most) ? most : value;
         return atMost.isLessThan(least) ? least : atMost;

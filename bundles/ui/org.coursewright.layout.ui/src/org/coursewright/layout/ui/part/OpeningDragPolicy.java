@@ -1,6 +1,5 @@
 package org.coursewright.layout.ui.part;
 
-import org.coursewright.measure.Length;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.PositionConstants;
 import org.eclipse.gef.RequestConstants;
@@ -30,14 +29,21 @@ final class OpeningDragPolicy extends ResizableEditPolicy {
 
     private OpeningPlace destination(ChangeBoundsRequest request) {
         OpeningDrag drag = opening.drag();
+        OpeningGrip grip = grip(request);
+        OpeningPlace place = drag.to(grip, opening.length(switch (grip) {
+            case OPENING -> request.getMoveDelta().x;
+            case NEAR_JAMB -> -request.getSizeDelta().width;
+            case FAR_JAMB -> request.getSizeDelta().width;
+        }));
+        return place.equals(drag.start()) ? place : opening.attracted(grip, place);
+    }
+
+    private static OpeningGrip grip(ChangeBoundsRequest request) {
         if (!RequestConstants.REQ_RESIZE.equals(request.getType())) {
-            OpeningPlace place = drag.moved(opening.length(request.getMoveDelta().x));
-            return place.equals(drag.start()) ? place : opening.attracted(place);
+            return OpeningGrip.OPENING;
         }
-        Length wider = opening.length(request.getSizeDelta().width);
-        return (request.getResizeDirection() & PositionConstants.WEST) != 0
-                ? drag.nearJamb(wider.negated())
-                : drag.farJamb(wider);
+        boolean near = (request.getResizeDirection() & PositionConstants.WEST) != 0;
+        return near ? OpeningGrip.NEAR_JAMB : OpeningGrip.FAR_JAMB;
     }
 
     @Override
@@ -49,7 +55,7 @@ final class OpeningDragPolicy extends ResizableEditPolicy {
 
     @Override
     protected void showChangeBoundsFeedback(ChangeBoundsRequest request) {
-        opening.dragTo(destination(request));
+        opening.dragTo(grip(request), destination(request));
     }
 
     /** Says where the opening would be, and what that takes as far as it is known. */

@@ -10,12 +10,17 @@ import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 
 /** The edit that brings an opening to another place, as one step of the history. */
-final class OpeningEdits {
+public final class OpeningEdits {
 
     private OpeningEdits() {
     }
 
-    static EditCommand bring(Opening opening, OpeningPlace to) {
+    /**
+     * @param opening of a wall
+     * @param to where it is to be
+     * @return the edit
+     */
+    public static EditCommand bring(Opening opening, OpeningPlace to) {
         Command move = new MoveOpeningCommand(opening, to.offset());
         if (to.width().equals(opening.getWidth())) {
             return new EditCommand(move);

@@ -55,9 +55,9 @@ public final class OpeningPart extends ElementPart<Opening> {
     }
 
     /** Shows the opening where it is dragged to; the model stays as it is. */
-    void dragTo(OpeningPlace place) {
+    void dragTo(OpeningGrip grip, OpeningPlace place) {
         dragged = Optional.of(place);
-        dragging.dragged(element(), place);
+        dragging.dragged(element(), grip, place);
         refreshVisuals();
     }
 
@@ -71,8 +71,8 @@ public final class OpeningPart extends ElementPart<Opening> {
     }
 
     /** @return where a drag ends that may be drawn to places with few cuts */
-    OpeningPlace attracted(OpeningPlace place) {
-        return dragging.attracted(element(), place);
+    OpeningPlace attracted(OpeningGrip grip, OpeningPlace place) {
+        return dragging.attracted(element(), grip, place);
     }
 
     private String mark() {
@@ -121,13 +121,15 @@ public final class OpeningPart extends ElementPart<Opening> {
     }
 
     /**
-     * Moves the opening by a step of the drag.
+     * Moves the opening, or one of its jambs, by a step of the drag.
      *
+     * @param grip what of it is moved
      * @param steps to the right, less than zero to the left
      */
-    public void nudge(int steps) {
+    public void nudge(OpeningGrip grip, int steps) {
         OpeningDrag drag = drag();
-        EditCommand edit = OpeningEdits.bring(element(), drag.moved(drag.step().step().times(steps)));
+        dragging.held(element(), grip);
+        EditCommand edit = OpeningEdits.bring(element(), drag.to(grip, drag.step().step().times(steps)));
         getViewer().getEditDomain().getCommandStack().execute(edit);
     }
 }

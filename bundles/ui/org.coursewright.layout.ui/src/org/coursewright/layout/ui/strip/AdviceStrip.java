@@ -5,36 +5,35 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.coursewright.bond.advice.ProfilePoint;
-import org.coursewright.bond.advice.ProfilePoint.Basis;
-import org.coursewright.layout.ui.trial.PlaceCuts;
-import org.coursewright.measure.Length;
+import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
-/** Under a wall: cuts against the place of the opening that is selected or dragged. A click brings the opening there. */
+/**
+ * Under a wall: cuts against the place of the opening or jamb that is selected or dragged. A click brings the opening there.
+ */
 public final class AdviceStrip extends Canvas {
 
     private static final int HEIGHT = 112;
-    private static final int WORDS = 250;
+    private static final int WORDS = 330;
     private static final int MARGIN = 8;
     private static final int OVER = 18;
     private static final int UNDER = 26;
 
-    private final Consumer<Length> bring;
+    private final Consumer<OpeningPlace> bring;
     private Optional<StripContent> content = Optional.empty();
 
     /**
      * @param parent of the strip
-     * @param bring told to which offset the opening is to be brought
+     * @param bring told to which place the opening is to be brought
      */
-    public AdviceStrip(Composite parent, Consumer<Length> bring) {
+    public AdviceStrip(Composite parent, Consumer<OpeningPlace> bring) {
         super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
         this.bring = bring;
         addListener(SWT.Paint, event -> {
@@ -44,7 +43,7 @@ public final class AdviceStrip extends Canvas {
         });
         addListener(SWT.MouseMove, event -> hint(pointAt(event.x).map(this::words).orElse(null)));
         addListener(SWT.MouseUp, event -> pointAt(event.x).ifPresent(this::bring));
-        AccessibleName.give(this, () -> content.map(AdviceStrip::title).orElse(""));
+        AccessibleName.give(this, this::spoken);
     }
 
     /** @param shown from now on */
@@ -60,6 +59,11 @@ public final class AdviceStrip extends Canvas {
         return content;
     }
 
+    /** @return what is to be read */
+    public String spoken() {
+        return content.map(StripWords::new).map(StripWords::title).orElse("");
+    }
+
     @Override
     public Point computeSize(int wide, int high, boolean changed) {
         return new Point(wide == SWT.DEFAULT ? WORDS * 2 : wide, high == SWT.DEFAULT ? HEIGHT : high);
@@ -71,34 +75,8 @@ public final class AdviceStrip extends Canvas {
         graphics.setForegroundColor(shown.ink().basic().faint());
         graphics.drawLine(0, 0, getSize().x, 0);
         graphics.setForegroundColor(shown.ink().basic().text());
-        graphics.drawText(title(shown), MARGIN, MARGIN);
+        graphics.drawText(new StripWords(shown).title(), MARGIN, MARGIN);
         scale().ifPresent(scale -> new StripPainter(shown, scale).paint(graphics));
-    }
-
-    private static String title(StripContent shown) {
-        if (shown.opening().isEmpty()) {
-            return StripText.selectOpening;
-        }
-        String title = NLS.bind(StripText.title, shown.opening().get());
-        return shown.cuts().map(cuts -> title + found(shown, cuts)).orElse(title + StripText.looking);
-    }
-
-    /** What the place where the opening is needs, and the fewest that any place needs that was laid. */
-    private static String found(StripContent shown, PlaceCuts cuts) {
-        String here = shown.at().flatMap(cuts::at).map(AdviceStrip::here).orElse("");
-        String fewest = cuts.best().stream().findFirst()
-                .map(point -> NLS.bind(StripText.fewest, point.cutPieces(), cuts.best().size())).orElse("");
-        return here + fewest + StripText.legend + (cuts.goesOn() ? StripText.goesOn : "");
-    }
-
-    private static String here(ProfilePoint point) {
-        if (point.unfillable() > 0) {
-            return NLS.bind(StripText.hereUnfillable, point.unfillable());
-        }
-        if (point.lapViolations() > 0) {
-            return NLS.bind(StripText.hereShort, point.cutPieces(), point.lapViolations());
-        }
-        return NLS.bind(point.basis() == Basis.BOUND ? StripText.hereAtLeast : StripText.here, point.cutPieces());
     }
 
     private Optional<StripScale> scale() {
@@ -113,16 +91,12 @@ public final class AdviceStrip extends Canvas {
     }
 
     private void bring(ProfilePoint point) {
-        content.flatMap(StripContent::cuts).map(PlaceCuts::planned)
-                .ifPresent(planned -> bring.accept(planned.plus(point.change())));
+        content.flatMap(StripContent::cuts).map(cuts -> cuts.place(point)).ifPresent(bring);
     }
 
     private String words(ProfilePoint point) {
         StripContent shown = content.orElseThrow();
-        Length place = shown.cuts().orElseThrow().planned().plus(point.change());
-        String words = point.basis() == Basis.BOUND ? StripText.atLeastThere : StripText.laidThere;
-        return NLS.bind(words, new Object[]{shown.format().format(place), point.cutPieces(), point.lapViolations(),
-                point.unfillable()});
+        return new StripWords(shown).hint(shown.cuts().orElseThrow(), point);
     }
 
     private void hint(String words) {

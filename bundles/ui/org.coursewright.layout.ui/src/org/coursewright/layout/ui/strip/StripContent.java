@@ -3,8 +3,8 @@ package org.coursewright.layout.ui.strip;
 import java.util.Optional;
 
 import org.coursewright.layout.ui.paint.FaceInk;
+import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.layout.ui.trial.PlaceCuts;
-import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
 
 /**
@@ -16,6 +16,6 @@ import org.coursewright.measure.LengthFormat;
  * @param ink to draw with
  * @param format of lengths
  */
-public record StripContent(Optional<String> opening, Optional<PlaceCuts> cuts, Optional<Length> at, FaceInk ink,
+public record StripContent(Optional<String> opening, Optional<PlaceCuts> cuts, Optional<OpeningPlace> at, FaceInk ink,
         LengthFormat format) {
 }

@@ -1,15 +1,18 @@
 package org.coursewright.layout.ui.strip;
 
+import java.util.List;
 import java.util.stream.Stream;
 
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.layout.ui.paint.FaceInk;
+import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.layout.ui.trial.PlaceCuts;
-import org.coursewright.measure.Length;
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.osgi.util.NLS;
 
 /**
  * Draws a column for every place: filled where the wall has been laid so, an outline where only the least is known; a mark
@@ -32,32 +35,42 @@ record StripPainter(StripContent content, StripScale scale) {
         cuts.best().forEach(point -> mark(graphics, scale.column(point)));
         axis(graphics);
         content.at().ifPresent(at -> {
-            int x = scale.x(at.minus(cuts.planned()));
+            int x = scale.x(cuts.grip().between(cuts.planned(), at));
             graphics.setForegroundColor(ink().basic().accent());
             graphics.setLineWidth(LINE);
-            graphics.drawLine(x, scale.area().y, x, scale.area().bottom());
+            graphics.drawLine(x, scale.area().y, x, scale.area().bottom() + UNDER_MARKS);
             graphics.setLineWidth(1);
         });
     }
 
-    /** The greatest number beside the columns; under them how far places are from the planned one. */
+    /** The greatest number beside the columns; under them the dimension at both ends and where the opening is. */
     private void axis(Graphics graphics) {
         Rectangle area = scale.area();
         graphics.setForegroundColor(ink().basic().text());
-        String most = Integer.toString(scale.cuts().mostCuts());
+        String most = NLS.bind(StripText.cuts, scale.cuts().mostCuts());
         int width = FigureUtilities.getTextExtents(most, graphics.getFont()).width;
         graphics.drawText(most, area.x - width - GAP, area.y);
-        int ends = scale.cuts().points().size() - 1;
-        Stream.of(0, ends).distinct().map(scale.cuts().points()::get).forEach(point -> tick(graphics, point.change()));
-        tick(graphics, Length.ZERO);
+        OpeningPlace at = content.at().orElse(scale.cuts().planned());
+        Rectangle here = box(graphics, at);
+        List<ProfilePoint> points = scale.cuts().points();
+        Stream.of(0, points.size() - 1).distinct().map(points::get).map(scale.cuts()::place)
+                .filter(end -> !box(graphics, end).getExpanded(GAP, 0).intersects(here))
+                .forEach(end -> graphics.drawText(words(end), box(graphics, end).getLocation()));
+        graphics.setForegroundColor(ink().basic().accent());
+        graphics.drawText(words(at), here.getLocation());
     }
 
-    private void tick(Graphics graphics, Length change) {
-        String words = (change.signum() > 0 ? "+" : "") + content.format().format(change);
-        int width = FigureUtilities.getTextExtents(words, graphics.getFont()).width;
+    /** The pixels of a place's dimension under the columns. */
+    private Rectangle box(Graphics graphics, OpeningPlace place) {
+        Dimension size = FigureUtilities.getTextExtents(words(place), graphics.getFont());
         Rectangle area = scale.area();
-        int x = Math.max(area.x, Math.min(area.right() - width, scale.x(change) - width / 2));
-        graphics.drawText(words, x, area.bottom() + UNDER_MARKS);
+        int middle = scale.x(scale.cuts().grip().between(scale.cuts().planned(), place));
+        int x = Math.max(area.x, Math.min(area.right() - size.width, middle - size.width / 2));
+        return new Rectangle(x, area.bottom() + UNDER_MARKS, size.width, size.height);
+    }
+
+    private String words(OpeningPlace place) {
+        return new StripWords(content).value(scale.cuts(), place);
     }
 
     private FaceInk ink() {

@@ -6,7 +6,10 @@ import org.eclipse.osgi.util.NLS;
 final class StripText extends NLS {
 
     public static String atLeastThere;
+    public static String cuts;
     public static String fewest;
+    public static String fewestOf;
+    public static String fromStart;
     public static String goesOn;
     public static String here;
     public static String hereAtLeast;
@@ -17,6 +20,9 @@ final class StripText extends NLS {
     public static String looking;
     public static String selectOpening;
     public static String title;
+    public static String titleFarJamb;
+    public static String titleNearJamb;
+    public static String wide;
 
     static {
         NLS.initializeMessages(StripText.class.getPackageName() + ".messages", StripText.class);

@@ -9,11 +9,13 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 import org.coursewright.bond.WallLayout;
+import org.coursewright.bond.advice.Dimension;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.core.trial.OpeningAdvice;
 import org.coursewright.core.trial.OpeningTrial;
+import org.coursewright.layout.ui.part.OpeningGrip;
 import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
@@ -21,9 +23,10 @@ import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
 
 /**
- * Finds in the background which cuts a wall needs by the place of one of its openings: first what the nearest places need,
- * laid one after the other; then what the advice knows of every place; then, from the most promising on, what those need of
- * which it knows the least only.
+ * Finds in the background which cuts a wall needs by the place of one of its openings or jambs: first what the nearest places
+ * need, laid one after the other; then what the advice knows of every place; then, from the most promising on, what those
+ * need of which it knows the least only. The advice knows openings that move and far jambs that move; for near jambs every
+ * place is laid.
  */
 public final class PlaceAdvice {
 
@@ -35,6 +38,7 @@ public final class PlaceAdvice {
             .thenComparing(point -> point.change().abs());
 
     private final String wall;
+    private final OpeningGrip grip;
     private final OpeningPlace planned;
     private final Optional<WallLayout> asPlanned;
     private final OpeningAdvice advice;
@@ -48,9 +52,11 @@ public final class PlaceAdvice {
     private record Range(Length reach, Length step) {
     }
 
-    private PlaceAdvice(Opening opening, OpeningAdvice advice, LayoutOutcome laid, Executor display,
+    private PlaceAdvice(HeldOpening held, OpeningAdvice advice, LayoutOutcome laid, Executor display,
             Consumer<PlaceCuts> tell, RightOfWay way) {
+        Opening opening = held.opening();
         this.wall = ((Wall) opening.eContainer()).getMark();
+        this.grip = held.grip();
         this.planned = OpeningPlace.of(opening);
         this.asPlanned = layout(laid);
         this.advice = advice;
@@ -64,17 +70,17 @@ public final class PlaceAdvice {
     /**
      * Reads the project; to be called in the user interface thread.
      *
-     * @param opening of a wall
+     * @param held of a wall
      * @param laid how the building is laid at present
      * @param display runs what is told in the user interface thread
      * @param tell told there as soon as something is found, and again each time there is more
      * @param way to be given to what goes before
      * @return what can be asked, empty if the opening has no mark or its wall is not laid
      */
-    public static Optional<PlaceAdvice> of(Opening opening, LayoutOutcome laid, Executor display,
+    public static Optional<PlaceAdvice> of(HeldOpening held, LayoutOutcome laid, Executor display,
             Consumer<PlaceCuts> tell, RightOfWay way) {
-        return OpeningAdvice.of(opening, laid)
-                .map(advice -> new PlaceAdvice(opening, advice, laid, display, tell, way));
+        return OpeningAdvice.of(held.opening(), laid)
+                .map(advice -> new PlaceAdvice(held, advice, laid, display, tell, way));
     }
 
     /**
@@ -96,16 +102,23 @@ public final class PlaceAdvice {
     private void look(Range range, Progress ending, Progress overtaken) {
         SortedMap<Length, ProfilePoint> points = new TreeMap<>();
         asPlanned.ifPresent(layout -> points.put(Length.ZERO, laid(Length.ZERO, layout)));
-        for (long steps = 1; steps <= NEAREST; steps++) {
-            lay(range.step().times(steps), points, overtaken);
-            lay(range.step().times(-steps), points, overtaken);
+        layAround(range, grip == OpeningGrip.NEAR_JAMB ? Long.MAX_VALUE : NEAREST, points, overtaken);
+        if (grip != OpeningGrip.NEAR_JAMB) {
+            Dimension dimension = grip == OpeningGrip.OPENING ? Dimension.OFFSET : Dimension.WIDTH;
+            advice.profile(dimension, range.reach(), range.step(), ending).points()
+                    .forEach(point -> points.merge(point.change(), point, PlaceAdvice::better));
+            tell(points, true);
         }
-        advice.profile(range.reach(), range.step(), ending).points()
-                .forEach(point -> points.merge(point.change(), point, PlaceAdvice::better));
-        tell(points, true);
         points.values().stream().filter(point -> point.basis() == Basis.BOUND).sorted(PROMISING).limit(MOST_LAID)
                 .toList().forEach(point -> lay(point.change(), points, overtaken));
         tell(points, false);
+    }
+
+    private void layAround(Range range, long most, SortedMap<Length, ProfilePoint> points, Progress overtaken) {
+        for (long steps = 1; steps <= most && !range.step().times(steps).isGreaterThan(range.reach()); steps++) {
+            lay(range.step().times(steps), points, overtaken);
+            lay(range.step().times(-steps), points, overtaken);
+        }
     }
 
     /** What the advice has laid or fitted may be better or worse than what was laid in a hurry. */
@@ -115,7 +128,8 @@ public final class PlaceAdvice {
     }
 
     private void lay(Length change, SortedMap<Length, ProfilePoint> points, Progress overtaken) {
-        LayoutOutcome outcome = trial.first(planned.offset().plus(change), planned.width(), overtaken);
+        OpeningPlace place = grip.moved(planned, change);
+        LayoutOutcome outcome = trial.first(place.offset(), place.width(), overtaken);
         layout(outcome).ifPresent(layout -> points.put(change, laid(change, layout)));
         tell(points, true);
     }
@@ -130,7 +144,7 @@ public final class PlaceAdvice {
     }
 
     private void tell(SortedMap<Length, ProfilePoint> points, boolean goesOn) {
-        PlaceCuts found = new PlaceCuts(planned.offset(), List.copyOf(points.values()), goesOn);
+        PlaceCuts found = new PlaceCuts(grip, planned, List.copyOf(points.values()), goesOn);
         display.execute(() -> {
             if (!ended) {
                 tell.accept(found);

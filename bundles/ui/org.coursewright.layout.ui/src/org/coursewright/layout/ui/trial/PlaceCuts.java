@@ -6,20 +6,23 @@ import java.util.Optional;
 
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
+import org.coursewright.layout.ui.part.OpeningGrip;
+import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.measure.Length;
 
 /**
- * Cuts of a wall by the place of one of its openings, as far as they are known.
+ * Cuts of a wall by the place of one of its openings or of one of its jambs, as far as they are known.
  *
- * @param planned offset of the opening as it is
- * @param points by ascending place
+ * @param grip what of the opening would be moved
+ * @param planned where the opening is
+ * @param points by ascending place; each change is how far the grip would be moved
  * @param goesOn whether more is being found
  */
-public record PlaceCuts(Length planned, List<ProfilePoint> points, boolean goesOn) {
+public record PlaceCuts(OpeningGrip grip, OpeningPlace planned, List<ProfilePoint> points, boolean goesOn) {
 
     /** How many steps either way are looked at: 8 in, or 160 mm. */
     public static final long REACH = 32;
-    /** From how many steps away a place with fewest cuts draws an opening: 3/4 in, or 15 mm. */
+    /** From how many steps away a place with fewest cuts draws what is dragged: 3/4 in, or 15 mm. */
     public static final long ATTRACTION = 3;
 
     private static final Comparator<ProfilePoint> FEWEST = Comparator.comparingInt(ProfilePoint::unfillable)
@@ -40,22 +43,30 @@ public record PlaceCuts(Length planned, List<ProfilePoint> points, boolean goesO
     }
 
     /**
-     * @param offset where somebody would put the opening
-     * @param within how far it may be drawn from there
-     * @return the nearest of the best places, empty if none is so near
+     * @param point of these
+     * @return where the opening would be
      */
-    public Optional<Length> attracting(Length offset, Length within) {
-        return best().stream().map(point -> planned.plus(point.change()))
-                .filter(place -> !place.minus(offset).abs().isGreaterThan(within))
-                .min(Comparator.comparing(place -> place.minus(offset).abs()));
+    public OpeningPlace place(ProfilePoint point) {
+        return grip.moved(planned, point.change());
     }
 
     /**
-     * @param offset of the opening
+     * @param wanted where somebody would put the opening
+     * @param within how far the grip may be drawn from there
+     * @return the nearest of the best places, empty if none is so near
+     */
+    public Optional<OpeningPlace> attracting(OpeningPlace wanted, Length within) {
+        return best().stream().map(this::place)
+                .filter(place -> !grip.between(wanted, place).abs().isGreaterThan(within))
+                .min(Comparator.comparing(place -> grip.between(wanted, place).abs()));
+    }
+
+    /**
+     * @param place of the opening
      * @return what is known of that place
      */
-    public Optional<ProfilePoint> at(Length offset) {
-        return points.stream().filter(point -> planned.plus(point.change()).equals(offset)).findFirst();
+    public Optional<ProfilePoint> at(OpeningPlace place) {
+        return points.stream().filter(point -> place(point).equals(place)).findFirst();
     }
 
     /** @return the most cuts of a point, 0 if there is none */

@@ -7,6 +7,8 @@ import java.util.stream.LongStream;
 
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
+import org.coursewright.layout.ui.part.OpeningGrip;
+import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.layout.ui.trial.PlaceCuts;
 import org.coursewright.measure.Length;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -21,7 +23,8 @@ class StripScaleTest {
     private static PlaceCuts cuts(long... quarters) {
         List<ProfilePoint> points = LongStream.of(quarters).mapToObj(each -> new ProfilePoint(
                 Length.ofInchFraction(each, 4), 0, 0, (int) (each + 4), 0, Basis.LAID)).toList();
-        return new PlaceCuts(Length.ofInches(45), points, false);
+        return new PlaceCuts(OpeningGrip.OPENING, new OpeningPlace(Length.ofInches(45), Length.ofInches(36)), points,
+                false);
     }
 
     @Test

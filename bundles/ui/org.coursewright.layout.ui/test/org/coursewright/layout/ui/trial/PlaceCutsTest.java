@@ -6,19 +6,29 @@ import java.util.List;
 
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
+import org.coursewright.layout.ui.part.OpeningGrip;
+import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.measure.Length;
 import org.junit.jupiter.api.Test;
 
 class PlaceCutsTest {
 
-    private static final Length PLANNED = Length.ofInches(45);
+    private static final OpeningPlace PLANNED = at(45);
 
     private static ProfilePoint point(long inches, int laps, int cuts, Basis basis) {
         return new ProfilePoint(Length.ofInches(inches), 0, laps, cuts, 0, basis);
     }
 
     private static PlaceCuts cuts(ProfilePoint... points) {
-        return new PlaceCuts(PLANNED, List.of(points), false);
+        return new PlaceCuts(OpeningGrip.OPENING, PLANNED, List.of(points), false);
+    }
+
+    private static OpeningPlace at(long inches) {
+        return at(Length.ofInches(inches));
+    }
+
+    private static OpeningPlace at(Length offset) {
+        return new OpeningPlace(offset, Length.ofInches(36));
     }
 
     @Test
@@ -39,20 +49,41 @@ class PlaceCutsTest {
     void nearestOfSeveralPlacesDraws() {
         PlaceCuts cuts = cuts(point(-1, 0, 0, Basis.LAID), point(0, 0, 6, Basis.LAID), point(1, 0, 0, Basis.LAID));
 
-        assertThat(cuts.attracting(Length.ofInchFraction(363, 8), Length.ofInches(1))).contains(Length.ofInches(46));
+        assertThat(cuts.attracting(at(Length.ofInchFraction(363, 8)), Length.ofInches(1))).contains(at(46));
     }
 
     @Test
     void placeThatIsFarDoesNotDraw() {
         PlaceCuts cuts = cuts(point(0, 0, 0, Basis.LAID), point(4, 0, 6, Basis.LAID));
 
-        assertThat(cuts.attracting(Length.ofInches(49), Length.ofInches(1))).isEmpty();
+        assertThat(cuts.attracting(at(49), Length.ofInches(1))).isEmpty();
         assertThat(cuts().attracting(PLANNED, Length.ofInches(1))).isEmpty();
     }
 
     @Test
     void placeIsFoundByItsOffset() {
-        assertThat(cuts(point(2, 0, 3, Basis.LAID)).at(Length.ofInches(47))).isPresent();
+        assertThat(cuts(point(2, 0, 3, Basis.LAID)).at(at(47))).isPresent();
         assertThat(cuts(point(2, 0, 3, Basis.LAID)).at(PLANNED)).isEmpty();
+    }
+
+    @Test
+    void nearJambIsDrawnByItsPlaceAndTheFarOneStays() {
+        PlaceCuts cuts = new PlaceCuts(OpeningGrip.NEAR_JAMB, PLANNED, List.of(point(0, 0, 6, Basis.LAID),
+                point(2, 0, 1, Basis.LAID)), false);
+        OpeningPlace wanted = new OpeningPlace(Length.ofInches(46), Length.ofInches(35));
+
+        assertThat(cuts.attracting(wanted, Length.ofInches(1)))
+                .contains(new OpeningPlace(Length.ofInches(47), Length.ofInches(34)));
+    }
+
+    @Test
+    void farJambIsDrawnByItsPlaceAndTheNearOneStays() {
+        PlaceCuts cuts = new PlaceCuts(OpeningGrip.FAR_JAMB, PLANNED, List.of(point(0, 0, 6, Basis.LAID),
+                point(2, 0, 1, Basis.LAID)), false);
+        OpeningPlace wanted = new OpeningPlace(Length.ofInches(45), Length.ofInches(37));
+
+        assertThat(cuts.attracting(wanted, Length.ofInches(1)))
+                .contains(new OpeningPlace(Length.ofInches(45), Length.ofInches(38)));
+        assertThat(cuts.attracting(PLANNED, Length.ofInches(1))).isEmpty();
     }
 }

@@ -10,40 +10,40 @@ import org.eclipse.swt.events.MouseEvent;
 import org.eclipse.swt.widgets.Event;
 
 /** An opening that is held with the mouse, as long as it is not given. */
-final class HeldOpening {
+final class MouseOnOpening {
 
     private final OpenFace face;
     private final Opening opening;
     private final Point held;
     private int last;
 
-    private HeldOpening(OpenFace face, Opening opening, Point held) {
+    private MouseOnOpening(OpenFace face, Opening opening, Point held) {
         this.face = face;
         this.opening = opening;
         this.held = held;
     }
 
     /** Presses the mouse in the middle of an opening. */
-    static HeldOpening inTheMiddle(OpenFace face, Opening opening) {
+    static MouseOnOpening inTheMiddle(OpenFace face, Opening opening) {
         return taken(face, opening, box(face, opening).getCenter());
     }
 
     /** Selects an opening and presses the mouse on the grip of its far jamb. */
-    static HeldOpening atTheFarJamb(OpenFace face, Opening opening) {
+    static MouseOnOpening atTheFarJamb(OpenFace face, Opening opening) {
         face.viewer().select(face.part(opening));
         OpenFace.settle();
         return taken(face, opening, box(face, opening).getRight());
     }
 
     /** Selects an opening and presses the mouse on the grip of its near jamb. */
-    static HeldOpening atTheNearJamb(OpenFace face, Opening opening) {
+    static MouseOnOpening atTheNearJamb(OpenFace face, Opening opening) {
         face.viewer().select(face.part(opening));
         OpenFace.settle();
         return taken(face, opening, box(face, opening).getLeft());
     }
 
-    private static HeldOpening taken(OpenFace face, Opening opening, Point at) {
-        HeldOpening taken = new HeldOpening(face, opening, at);
+    private static MouseOnOpening taken(OpenFace face, Opening opening, Point at) {
+        MouseOnOpening taken = new MouseOnOpening(face, opening, at);
         face.viewer().getEditDomain().mouseDown(taken.mouse(at, 0), face.viewer());
         return taken;
     }
