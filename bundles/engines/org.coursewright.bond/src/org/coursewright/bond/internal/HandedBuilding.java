@@ -1,6 +1,8 @@
 package org.coursewright.bond.internal;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
@@ -17,6 +19,7 @@ public final class HandedBuilding {
     private final BondRequest request;
     private final Layings layings;
     private final Handed handed;
+    private final Map<Masonry, RefitMemory> memories = new HashMap<>();
 
     private HandedBuilding(BondRequest request, Layings layings, Progress progress) {
         this.request = request;
@@ -56,14 +59,26 @@ public final class HandedBuilding {
         return request;
     }
 
-    /** @return what no layout of the wall, handed as in this building, goes below, found quickly */
-    public LayingCost bound(WallFace wall) {
-        return layings.runs().of(wall, handed.handing());
+    /** @return the runs of a wall, handed as in this building */
+    public FaceRuns runs(WallFace wall) {
+        Masonry masonry = Masonry.of(wall.stock(), wall.rule());
+        return FaceRuns.of(wall, handed.handing(), memories.computeIfAbsent(masonry, RefitMemory::new));
     }
 
-    /** @return how a wall so laid can be fitted to changes of its dimensions, handed as in this building */
-    public RefitWall refit(WallFace wall, WallLayout layout) {
-        return RefitWall.of(wall, layout, handed.handing());
+    /**
+     * How a wall so laid can be fitted to changes of its dimensions.
+     *
+     * @param runs of the wall, handed as in this building
+     * @param layout of that wall, so handed
+     * @return what can be fitted
+     */
+    public RefitWall refit(FaceRuns runs, WallLayout layout) {
+        return RefitWall.of(runs, layout);
+    }
+
+    /** @return the wall laid soon, handed as in this building: perhaps not as well as it can be */
+    public WallLayout laySoon(WallFace wall, Progress progress) {
+        return layings.laySoon(wall, handed.handing(), progress);
     }
 
     /** @return the wall laid, handed as in this building */

@@ -1,136 +1,113 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.coursewright.measure.Progress;
 
 /**
- * Chooses for the open runs of a wall what laps best with the runs that keep their pieces and with one another, then what
- * needs the fewest cuts.
+ * Chooses for runs of a wall that can be filled in several ways what laps best with those that can be filled in one way and
+ * with one another, then what needs the fewest cuts. Exact: along stacks of runs, where each lies on one other at most, from
+ * the bottom up; otherwise by {@link CostNetwork}.
  */
 final class RefitChoice {
 
-    private record Change(Pattern before, RunShape shape) {
+    /** Two runs of consecutive courses, near enough for their joints to lap too little. */
+    private record Contact(RefitRun below, RefitRun above, RefitLaps laps, int course, int straight) {
     }
 
-    /** A run to be filled: variable {@code index}, with the ways that runs filled and changed alike have in common. */
-    private record Open(RunSpan run, int index, Ways ways) {
-    }
+    private final FaceRuns runs;
+    private final RefitRun[][] filled;
+    private final List<RefitRun> open = new ArrayList<>();
+    private final List<Contact> contacts = new ArrayList<>();
+    private boolean stacks = true;
 
-    /** Equal only to itself, so that it is quickly told apart from others. */
-    private static final class Ways {
-        private final List<Pattern> patterns;
-
-        Ways(List<Pattern> patterns) {
-            this.patterns = patterns;
-        }
-    }
-
-    private record Neighbours(Ways below, Ways above, long offset) {
-    }
-
-    /** What is done where two runs of consecutive courses are near enough for their joints to lap too little. */
-    interface Contact {
-        void meet(RunSpan below, RunSpan above);
-    }
-
-    private final Masonry masonry;
-    /** By the run itself, not by what it is equal to: runs are looked up many times, and each is there once. */
-    private final Map<RunSpan, Pattern> filled = new IdentityHashMap<>();
-    private final List<Open> open = new ArrayList<>();
-    private final Map<RunSpan, Open> openBySpan = new IdentityHashMap<>();
-    private final Map<Change, Ways> known = new HashMap<>();
-    private final Map<Neighbours, long[]> tables = new HashMap<>();
-
-    RefitChoice(Masonry masonry) {
-        this.masonry = masonry;
-    }
-
-    void keep(RunSpan run, Pattern pattern) {
-        filled.put(run, pattern);
-    }
-
-    /**
-     * @param before how the run was filled when it was longer or shorter
-     * @return whether a way to fill it is found
-     */
-    boolean open(RunSpan run, Pattern before) {
-        Ways ways = known.computeIfAbsent(new Change(before, run.shape()),
-                change -> new Ways(new RunRefit(change.before(), change.shape(), masonry).patterns()));
-        Open added = new Open(run, open.size(), ways);
-        open.add(added);
-        openBySpan.put(run, added);
-        return !ways.patterns.isEmpty();
-    }
-
-    /**
-     * @param courses all runs of the wall
-     * @return the pattern of every run that was kept or open
-     */
-    Map<RunSpan, Pattern> choose(List<List<RunSpan>> courses, Progress progress) {
-        long[][] own = open.stream().map(each -> each.ways().patterns.stream().mapToLong(Pattern::cost).toArray())
-                .toArray(long[][]::new);
-        eachContact(courses, masonry.lap(), (below, above) -> addKept(own, below, above));
-        CostNetwork network = new CostNetwork(own);
-        eachContact(courses, masonry.lap(), (below, above) -> addPair(network, below, above));
-        int[] chosen = network.solve(progress);
-        open.forEach(each -> filled.put(each.run(), each.ways().patterns.get(chosen[each.index()])));
-        return filled;
-    }
-
-    private void addKept(long[][] own, RunSpan below, RunSpan above) {
-        long offset = above.from() - below.from();
-        if (openBySpan.containsKey(below) && filled.containsKey(above)) {
-            add(own, openBySpan.get(below), filled.get(above), offset);
-        } else if (openBySpan.containsKey(above) && filled.containsKey(below)) {
-            add(own, openBySpan.get(above), filled.get(below), -offset);
-        }
-    }
-
-    private void add(long[][] own, Open run, Pattern neighbour, long offset) {
-        long[] costs = own[run.index()];
-        for (int way = 0; way < costs.length; way++) {
-            costs[way] += laps(run.ways().patterns.get(way), neighbour, offset);
-        }
-    }
-
-    private void addPair(CostNetwork network, RunSpan below, RunSpan above) {
-        Open lower = openBySpan.get(below);
-        Open upper = openBySpan.get(above);
-        if (lower != null && upper != null) {
-            network.add(lower.index(), upper.index(), tables.computeIfAbsent(
-                    new Neighbours(lower.ways(), upper.ways(), above.from() - below.from()), this::table));
-        }
-    }
-
-    private long[] table(Neighbours pair) {
-        long[] costs = new long[pair.below().patterns.size() * pair.above().patterns.size()];
-        int index = 0;
-        for (Pattern lower : pair.below().patterns) {
-            for (Pattern upper : pair.above().patterns) {
-                costs[index++] = laps(lower, upper, pair.offset());
-            }
-        }
-        return costs;
-    }
-
-    private long laps(Pattern first, Pattern second, long offset) {
-        return CostNetwork.cost(LapCheck.violations(first, second, offset, masonry.lap()), 0, 0);
-    }
-
-    static void eachContact(List<List<RunSpan>> courses, long lap, Contact contact) {
-        for (int course = 1; course < courses.size(); course++) {
-            for (RunSpan below : courses.get(course - 1)) {
-                for (RunSpan above : courses.get(course)) {
-                    if (below.from() < above.to() + lap && above.from() < below.to() + lap) {
-                        contact.meet(below, above);
-                    }
+    /** @param ways to fill every run by course; null for a run that is left unfilled */
+    RefitChoice(FaceRuns runs, RefitWays[][] ways) {
+        this.runs = runs;
+        filled = new RefitRun[ways.length][];
+        for (int course = 0; course < ways.length; course++) {
+            filled[course] = new RefitRun[ways[course].length];
+            for (int run = 0; run < ways[course].length; run++) {
+                if (ways[course][run] != null) {
+                    filled[course][run] = new RefitRun(ways[course][run]);
                 }
             }
+        }
+    }
+
+    /** Looks at what runs of this course lap with runs of the course below. */
+    void meetBelow(int course) {
+        List<ShapedRun> below = runs.course(course - 1);
+        List<ShapedRun> above = runs.course(course);
+        long lap = runs.memory().masonry().lap();
+        for (int lower = 0; lower < below.size(); lower++) {
+            for (int upper = 0; upper < above.size(); upper++) {
+                boolean both = filled[course - 1][lower] != null && filled[course][upper] != null;
+                if (both && below.get(lower).meets(above.get(upper), lap)) {
+                    meet(course, filled[course - 1][lower], filled[course][upper], below.get(lower), above.get(upper));
+                }
+            }
+        }
+    }
+
+    private void meet(int course, RefitRun lower, RefitRun upper, ShapedRun below, ShapedRun above) {
+        RefitLaps laps = runs.memory().laps(lower.ways(), upper.ways(), below.offsetOf(above));
+        contacts.add(new Contact(lower, upper, laps, course, StraightJoints.between(below.span(), above.span())));
+        if (lower.isOpen() && upper.isOpen()) {
+            stacks &= upper.liesOn(lower, laps);
+        } else if (lower.isOpen()) {
+            lower.add(way -> laps.at(way, 0));
+        } else if (upper.isOpen()) {
+            upper.add(way -> laps.at(0, way));
+        }
+    }
+
+    void choose(Progress progress) {
+        for (RefitRun[] course : filled) {
+            for (RefitRun run : course) {
+                if (run != null && run.isOpen()) {
+                    open.add(run);
+                }
+            }
+        }
+        if (stacks) {
+            open.forEach(RefitRun::accumulate);
+            for (int run = open.size() - 1; run >= 0; run--) {
+                open.get(run).choose();
+            }
+        } else {
+            chooseByNetwork(progress);
+        }
+    }
+
+    private void chooseByNetwork(Progress progress) {
+        CostNetwork network = new CostNetwork(open.stream().map(RefitRun::costs).toArray(long[][]::new));
+        for (Contact contact : contacts) {
+            if (contact.below().isOpen() && contact.above().isOpen()) {
+                network.add(open.indexOf(contact.below()), open.indexOf(contact.above()), contact.laps().costs());
+            }
+        }
+        int[] chosen = network.solve(progress);
+        for (int run = 0; run < chosen.length; run++) {
+            open.get(run).choose(chosen[run]);
+        }
+    }
+
+    /** The one way in which every run of a course is filled now; null for a run that is left unfilled. */
+    RefitWays[] filled(int course) {
+        RefitWays[] chosen = new RefitWays[filled[course].length];
+        for (int run = 0; run < chosen.length; run++) {
+            chosen[run] = filled[course][run] == null ? null : filled[course][run].filled();
+        }
+        return chosen;
+    }
+
+    /** Adds short laps, straight joints left out, to those of the courses that were looked at. */
+    void addLaps(long[] laps) {
+        for (Contact contact : contacts) {
+            laps[contact.course()] += contact.laps().at(contact.below().chosen(), contact.above().chosen())
+                    - contact.straight();
         }
     }
 }

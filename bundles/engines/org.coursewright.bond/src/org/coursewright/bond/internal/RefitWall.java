@@ -1,51 +1,54 @@
 package org.coursewright.bond.internal;
 
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
-import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.measure.Progress;
 
 /**
  * A wall as it is laid, to be fitted to a small change of one dimension: runs that stay as they are keep their pieces, those
  * that become longer or shorter are filled {@linkplain RunRefit much as before}. What comes of it is a layout that exists,
- * found in a fraction of the time that laying the wall takes; laying it may find a better one.
+ * found in a small fraction of the time that laying the wall takes; laying it may find a better one.
  */
 public final class RefitWall {
 
-    private final Masonry masonry;
-    private final Handing handing;
-    private final List<List<RunSpan>> courses;
-    private final Map<RunSpan, Pattern> patterns;
+    private final FaceRuns runs;
+    /** By course and run the one way in which it is filled, null if it is not. */
+    private final RefitWays[][] filled;
+    /** By course how many joints lap too little with those of the course below, straight joints left out. */
+    private final long[] laps;
     private final LayingCost cost;
 
-    private RefitWall(Masonry masonry, Handing handing, List<List<RunSpan>> courses, Map<RunSpan, Pattern> patterns) {
-        this.masonry = masonry;
-        this.handing = handing;
-        this.courses = courses;
-        this.patterns = patterns;
-        cost = cost(courses, patterns);
+    private RefitWall(FaceRuns runs, RefitWays[][] filled, long[] laps) {
+        this.runs = runs;
+        this.filled = filled;
+        this.laps = laps;
+        cost = cost(filled, laps);
     }
 
-    static RefitWall of(WallFace wall, WallLayout layout, Handing handing) {
-        Masonry masonry = Masonry.of(wall.stock(), wall.rule());
-        List<List<RunSpan>> courses = new RunFinder(wall, handing).find();
-        Map<RunSpan, Pattern> patterns = new IdentityHashMap<>();
-        for (int course = 0; course < courses.size(); course++) {
+    static RefitWall of(FaceRuns runs, WallLayout layout) {
+        Map<RunShape, Map<Pattern, RefitWays>> known = new HashMap<>();
+        RefitWays[][] filled = new RefitWays[runs.courses()][];
+        for (int course = 0; course < filled.length; course++) {
             Map<Long, Run> laid = new HashMap<>();
             layout.courses().get(course).runs().forEach(run -> laid.put(run.from().units(), run));
-            for (RunSpan span : courses.get(course)) {
-                Optional.ofNullable(laid.get(span.from()))
-                        .ifPresent(run -> patterns.put(span, pattern(run, span.shape(), masonry)));
+            filled[course] = new RefitWays[runs.course(course).size()];
+            for (int index = 0; index < filled[course].length; index++) {
+                ShapedRun run = runs.course(course).get(index);
+                Run found = laid.get(run.span().from());
+                if (found != null) {
+                    filled[course][index] = known.computeIfAbsent(run.shape(), shape -> new HashMap<>())
+                            .computeIfAbsent(pattern(found, run.shape(), runs.memory().masonry()),
+                                    pattern -> new RefitWays(List.of(pattern)));
+                }
             }
         }
-        return new RefitWall(masonry, handing, courses, patterns);
+        return chosen(runs, filled, new boolean[filled.length], new long[filled.length], Progress.NONE);
     }
 
     private static Pattern pattern(Run run, RunShape shape, Masonry masonry) {
@@ -58,6 +61,11 @@ public final class RefitWall {
         return new Pattern(shape, masonry, pieces, kinds, run.jointCount() == 0 ? 0 : total);
     }
 
+    /** @return the runs it fills */
+    public FaceRuns runs() {
+        return runs;
+    }
+
     /** @return what the wall comes to so */
     public LayingCost cost() {
         return cost;
@@ -66,49 +74,77 @@ public final class RefitWall {
     /**
      * Fits the layout to the wall with a dimension changed.
      *
+     * @param now runs of the changed wall, found from those of this one or of a wall from which these were found
+     * @param progress may cancel it
      * @return the wall so laid, or empty if its runs are not those of this one or nothing near fills one of them
      */
-    public Optional<RefitWall> fit(WallFace changed, Progress progress) {
-        List<List<RunSpan>> now = new RunFinder(changed, handing).find();
-        RefitChoice choice = new RefitChoice(masonry);
-        for (int course = 0; course < now.size(); course++) {
-            if (!fit(courses.get(course), now.get(course), choice)) {
-                return Optional.empty();
+    public Optional<RefitWall> fit(FaceRuns now, Progress progress) {
+        RefitWays[][] ways = filled.clone();
+        boolean[] same = new boolean[ways.length];
+        for (int course = 0; course < ways.length; course++) {
+            same[course] = now.course(course) == runs.course(course);
+            if (!same[course]) {
+                Optional<RefitWays[]> refilled = refilled(course, now);
+                if (refilled.isEmpty()) {
+                    return Optional.empty();
+                }
+                ways[course] = refilled.get();
             }
         }
-        return Optional.of(new RefitWall(masonry, handing, now, choice.choose(now, progress)));
+        return Optional.of(chosen(now, ways, same, laps.clone(), progress));
     }
 
-    /** @return whether every run of the course can be fitted */
-    private boolean fit(List<RunSpan> before, List<RunSpan> after, RefitChoice choice) {
+    /** Ways to fill every run of the course, if every one that is filled now can be filled. */
+    private Optional<RefitWays[]> refilled(int course, FaceRuns now) {
+        List<ShapedRun> before = runs.course(course);
+        List<ShapedRun> after = now.course(course);
         if (before.size() != after.size()) {
-            return false;
+            return Optional.empty();
         }
-        for (int run = 0; run < after.size(); run++) {
-            Optional<Pattern> pattern = Optional.ofNullable(patterns.get(before.get(run)));
-            RunSpan span = after.get(run);
-            if (before.get(run).shape().equals(span.shape())) {
-                pattern.ifPresent(kept -> choice.keep(span, kept));
-            } else if (pattern.isEmpty() || !isAlike(before.get(run), span) || !choice.open(span, pattern.get())) {
-                return false;
+        RefitWays[] ways = filled[course].clone();
+        for (int run = 0; run < ways.length; run++) {
+            if (!before.get(run).form().isSame(after.get(run).form())) {
+                boolean alike = ways[run] != null && before.get(run).isAlike(after.get(run));
+                ways[run] = alike ? after.get(run).form().ways(ways[run]) : null;
+                if (!alike || ways[run].count() == 0) {
+                    return Optional.empty();
+                }
             }
         }
-        return true;
+        return Optional.of(ways);
     }
 
-    private static boolean isAlike(RunSpan before, RunSpan after) {
-        return before.start() == after.start() && before.end() == after.end() && !after.shape().isRaked();
-    }
-
-    private LayingCost cost(List<List<RunSpan>> spans, Map<RunSpan, Pattern> laid) {
-        long[] violations = new long[1];
-        RefitChoice.eachContact(spans, masonry.lap(), (below, above) -> {
-            if (laid.containsKey(below) && laid.containsKey(above)) {
-                violations[0] += LapCheck.violations(laid.get(below), laid.get(above), above.from() - below.from(),
-                        masonry.lap()) - StraightJoints.between(below, above);
+    /** @param same courses that need not be looked at, but for what they lap with others */
+    private static RefitWall chosen(FaceRuns runs, RefitWays[][] ways, boolean[] same, long[] laps, Progress progress) {
+        RefitChoice choice = new RefitChoice(runs, ways);
+        for (int course = 1; course < ways.length; course++) {
+            if (!same[course] || !same[course - 1]) {
+                laps[course] = 0;
+                choice.meetBelow(course);
             }
-        });
-        long unfilled = spans.stream().mapToLong(List::size).sum() - laid.size();
-        return new LayingCost(unfilled, violations[0], laid.values().stream().mapToLong(Pattern::cuts).sum());
+        }
+        choice.choose(progress);
+        choice.addLaps(laps);
+        RefitWays[][] filled = ways.clone();
+        for (int course = 0; course < ways.length; course++) {
+            if (!same[course]) {
+                filled[course] = choice.filled(course);
+            }
+        }
+        return new RefitWall(runs, filled, laps);
+    }
+
+    private static LayingCost cost(RefitWays[][] filled, long[] laps) {
+        long unfilled = 0;
+        long cuts = 0;
+        long violations = 0;
+        for (int course = 0; course < filled.length; course++) {
+            violations += laps[course];
+            for (RefitWays run : filled[course]) {
+                unfilled += run == null ? 1 : 0;
+                cuts += run == null ? 0 : run.pattern().cuts();
+            }
+        }
+        return new LayingCost(unfilled, violations, cuts);
     }
 }

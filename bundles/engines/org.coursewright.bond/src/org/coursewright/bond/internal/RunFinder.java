@@ -32,9 +32,14 @@ final class RunFinder {
     List<List<RunSpan>> find() {
         List<List<RunSpan>> runs = new ArrayList<>();
         for (int index = 0; index < wall.courses().size(); index++) {
-            runs.add(runs(index, wall.courses().get(index)));
+            runs.add(ofCourse(index));
         }
         return runs;
+    }
+
+    /** Runs of the course of that index, from start to end. */
+    List<RunSpan> ofCourse(int index) {
+        return runs(index, wall.courses().get(index));
     }
 
     private List<RunSpan> runs(int index, Course course) {

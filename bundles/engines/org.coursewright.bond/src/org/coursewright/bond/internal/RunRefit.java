@@ -1,11 +1,12 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 
 import org.coursewright.bond.Piece;
 
@@ -20,51 +21,59 @@ final class RunRefit {
     private static final int MOST_NEAR = 8;
     private static final int MOST_FEW = 5;
 
+    /** Pieces in order that fill the run; cheaper to have many of than patterns. */
+    private record Order(long[] pieces, Piece.Kind[] kinds, long jointTotal, long cost) {
+    }
+
     private final RunShape shape;
     private final Masonry masonry;
     private final Pattern before;
-    private final Set<Pattern> found = new LinkedHashSet<>();
+    private final long[] specials;
+    private final Collection<long[]> fewest;
+    private final List<Order> found = new ArrayList<>();
 
     /**
      * @param before how a run of the same ends but another length was filled
      * @param shape the run now, without rake
+     * @param fewest pieces in order that fill it with the fewest cuts
      */
-    RunRefit(Pattern before, RunShape shape, Masonry masonry) {
+    RunRefit(Pattern before, RunShape shape, Masonry masonry, Collection<long[]> fewest) {
         this.before = before;
         this.shape = shape;
         this.masonry = masonry;
+        this.fewest = fewest;
+        specials = masonry.specials().stream().mapToLong(Long::longValue).toArray();
     }
 
     /** @return those near to how it was filled and those with the fewest cuts; none if there are neither */
     List<Pattern> patterns() {
         long[] pieces = before.pieces();
         add(pieces);
-        for (int place : places(pieces.length)) {
-            replace(pieces, place);
-            insert(pieces, place);
+        for (int place = 0; place < pieces.length; place++) {
+            if (place < 2 || place >= pieces.length - 2 || pieces[place] != masonry.whole()) {
+                replace(pieces, place);
+                insert(pieces, place);
+            }
         }
         insert(pieces, pieces.length);
         Set<Pattern> patterns = new LinkedHashSet<>(cheapest(MOST_NEAR));
         found.clear();
-        new FewestCuts(shape, masonry).orders().forEach(this::add);
+        fewest.forEach(this::add);
         patterns.addAll(cheapest(MOST_FEW));
         return List.copyOf(patterns);
     }
 
     private List<Pattern> cheapest(int most) {
-        return found.stream().filter(pattern -> shape.pins().areKept(shape, pattern))
-                .sorted(Comparator.comparingLong(Pattern::cost)).limit(most).toList();
-    }
-
-    /** Both ends, the places next to them, and wherever a piece is not whole. */
-    private Set<Integer> places(int count) {
-        Set<Integer> places = new TreeSet<>();
-        for (int place = 0; place < count; place++) {
-            if (place < 2 || place >= count - 2 || before.pieces()[place] != masonry.whole()) {
-                places.add(place);
+        found.sort(Comparator.comparingLong(Order::cost));
+        List<Pattern> patterns = new ArrayList<>();
+        for (int index = 0; index < found.size() && patterns.size() < most; index++) {
+            Order order = found.get(index);
+            Pattern pattern = new Pattern(shape, masonry, order.pieces(), order.kinds(), order.jointTotal());
+            if (shape.pins().isEmpty() || shape.pins().areKept(shape, pattern)) {
+                patterns.add(pattern);
             }
         }
-        return places;
+        return patterns;
     }
 
     private void replace(long[] pieces, int place) {
@@ -92,17 +101,18 @@ final class RunRefit {
     }
 
     /** Lengths that one piece may have while the others stay: whole, special, and cut so that joints are usual or as before. */
-    private List<Long> lengths(long[] pieces, int place, int count) {
+    private long[] lengths(long[] pieces, int place, int count) {
         long rest = shape.length() + pieces[place] - sum(pieces);
         int joints = joints(count);
-        List<Long> lengths = new ArrayList<>(masonry.specials());
-        lengths.add(masonry.whole());
-        lengths.add(onStep(rest - joints * masonry.nominal()));
+        int kinds = specials.length;
+        long[] lengths = Arrays.copyOf(specials, kinds + (before.joints() > 0 ? 5 : 4));
+        lengths[kinds] = masonry.whole();
+        lengths[kinds + 1] = onStep(rest - joints * masonry.nominal());
+        lengths[kinds + 2] = onStep(rest - joints * masonry.least());
+        lengths[kinds + 3] = onStep(rest - joints * masonry.most() + masonry.cutStep() - 1);
         if (before.joints() > 0) {
-            lengths.add(onStep(rest - joints * before.jointTotal() / before.joints()));
+            lengths[kinds + 4] = onStep(rest - joints * before.jointTotal() / before.joints());
         }
-        lengths.add(onStep(rest - joints * masonry.least()));
-        lengths.add(onStep(rest - joints * masonry.most() + masonry.cutStep() - 1));
         return lengths;
     }
 
@@ -129,24 +139,40 @@ final class RunRefit {
             return;
         }
         Piece.Kind[] kinds = new Piece.Kind[pieces.length];
+        int cuts = 0;
         for (int piece = 0; piece < kinds.length; piece++) {
-            if (!isAllowed(pieces[piece])) {
-                return;
-            }
             kinds[piece] = kind(pieces[piece]);
+            if (kinds[piece] == Piece.Kind.CUT) {
+                cuts++;
+                if (!masonry.canCut(pieces[piece])) {
+                    return;
+                }
+            }
         }
-        found.add(new Pattern(shape, masonry, pieces.clone(), kinds, total));
+        long cost = CostNetwork.cost(0, cuts, Preference.of(masonry, pieces, kinds, joints, total));
+        if (!isFound(pieces, cost)) {
+            found.add(new Order(pieces.clone(), kinds, total, cost));
+        }
     }
 
-    private boolean isAllowed(long length) {
-        return kind(length) != Piece.Kind.CUT
-                || length >= masonry.cutLeast() && length <= masonry.cutMost() && length % masonry.cutStep() == 0;
+    private boolean isFound(long[] pieces, long cost) {
+        for (Order order : found) {
+            if (order.cost() == cost && Arrays.equals(order.pieces(), pieces)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Piece.Kind kind(long length) {
         if (length == masonry.whole()) {
             return Piece.Kind.WHOLE;
         }
-        return masonry.specials().contains(length) ? Piece.Kind.SPECIAL : Piece.Kind.CUT;
+        for (long special : specials) {
+            if (length == special) {
+                return Piece.Kind.SPECIAL;
+            }
+        }
+        return Piece.Kind.CUT;
     }
 }

@@ -25,7 +25,11 @@ class RefitWallTest {
     }
 
     private static RefitWall laid(HandedBuilding building, int wall) {
-        return building.refit(building.request().walls().get(wall), building.result().walls().get(wall));
+        return building.refit(building.runs(building.request().walls().get(wall)), building.result().walls().get(wall));
+    }
+
+    private static Optional<RefitWall> fitted(RefitWall laid, WallFace changed) {
+        return laid.fit(laid.runs().changed(changed), Progress.NONE);
     }
 
     @Test
@@ -37,8 +41,7 @@ class RefitWallTest {
                 RefitWall laid = laid(building, wall);
 
                 assertThat(laid.cost()).isEqualTo(cost);
-                assertThat(laid.fit(building.request().walls().get(wall), Progress.NONE)).map(RefitWall::cost)
-                        .contains(cost);
+                assertThat(fitted(laid, building.request().walls().get(wall))).map(RefitWall::cost).contains(cost);
             }
         }
     }
@@ -49,11 +52,11 @@ class RefitWallTest {
         HandedBuilding building = HandedBuilding.of(opening("43"), Progress.NONE);
         WallFace moved = opening("43 1/4").walls().get(0);
 
-        Optional<RefitWall> fitted = laid(building, 0).fit(moved, Progress.NONE);
+        Optional<RefitWall> fitted = fitted(laid(building, 0), moved);
 
         assertThat(laid(building, 0).cost().cuts()).isZero();
         assertThat(fitted).hasValueSatisfying(wall -> {
-            assertThat(wall.cost().cuts()).isGreaterThanOrEqualTo(building.bound(moved).cuts()).isPositive();
+            assertThat(wall.cost().cuts()).isGreaterThanOrEqualTo(building.runs(moved).bound().cuts()).isPositive();
             assertThat(wall.cost().unfillable()).isZero();
         });
     }
@@ -63,7 +66,7 @@ class RefitWallTest {
         HandedBuilding building = HandedBuilding.of(opening("43 1/4"), Progress.NONE);
 
         assertThat(laid(building, 0).cost().cuts()).isPositive();
-        assertThat(laid(building, 0).fit(opening("43").walls().get(0), Progress.NONE)).map(RefitWall::cost)
+        assertThat(fitted(laid(building, 0), opening("43").walls().get(0))).map(RefitWall::cost)
                 .contains(LayingCost.NONE);
     }
 
@@ -72,6 +75,6 @@ class RefitWallTest {
     void wallOfOtherRunsIsNotFitted() {
         HandedBuilding building = HandedBuilding.of(opening("43"), Progress.NONE);
 
-        assertThat(laid(building, 0).fit(opening("100 1/2").walls().get(0), Progress.NONE)).isEmpty();
+        assertThat(fitted(laid(building, 0), opening("100 1/2").walls().get(0))).isEmpty();
     }
 }

@@ -31,7 +31,11 @@ class RunRefitTest {
     }
 
     private static List<Pattern> refitted(Masonry masonry, String length) {
-        return new RunRefit(threeUnits(masonry), run(length), masonry).patterns();
+        return refitted(masonry, run(length));
+    }
+
+    private static List<Pattern> refitted(Masonry masonry, RunShape shape) {
+        return new RunRefit(threeUnits(masonry), shape, masonry, new FewestCuts(shape, masonry).orders()).patterns();
     }
 
     /** Two joints of 5/8 in each. */
@@ -83,7 +87,7 @@ class RunRefitTest {
         Masonry masonry = masonry("3/8", "3/4");
         for (int quarters = 4; quarters < 400; quarters++) {
             RunShape shape = new RunShape(in("1/4").units() * quarters, RunEnd.FACE, RunEnd.JOINT, 0, 0, RunPins.NONE);
-            for (Pattern pattern : new RunRefit(threeUnits(masonry), shape, masonry).patterns()) {
+            for (Pattern pattern : refitted(masonry, shape)) {
                 assertThat(Arrays.stream(pattern.pieces()).sum() + pattern.jointTotal()).isEqualTo(shape.length());
                 assertThat(pattern.joints()).isEqualTo(pattern.pieces().length);
                 assertThat(pattern.jointTotal()).isBetween(masonry.least() * pattern.joints(),

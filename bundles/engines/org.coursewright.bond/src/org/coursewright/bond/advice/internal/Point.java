@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.ProfilePoint;
+import org.coursewright.bond.internal.FaceRuns;
 import org.coursewright.bond.internal.HandedBuilding;
 import org.coursewright.bond.internal.LayingCost;
 import org.coursewright.bond.internal.RefitWall;
@@ -25,14 +26,17 @@ final class Point {
 
     private final Length change;
     private final WallFace face;
+    private final FaceRuns runs;
     private final LayingCost bound;
     private Optional<RefitWall> fitted = Optional.empty();
     private Optional<WallLayout> layout = Optional.empty();
+    private boolean tried;
 
-    Point(Length change, WallFace face, LayingCost bound) {
+    Point(Length change, WallFace face, FaceRuns runs) {
         this.change = change;
         this.face = face;
-        this.bound = bound;
+        this.runs = runs;
+        bound = runs.bound();
     }
 
     Length change() {
@@ -78,16 +82,37 @@ final class Point {
     void fit(RefitWall other, Progress progress) {
         boolean better = fitted.map(RefitWall::cost).filter(bound::equals).isEmpty();
         if (layout.isEmpty() && better) {
-            other.fit(face, progress).filter(
+            other.fit(runs, progress).filter(
                     found -> fitted.isEmpty() || found.cost().compareTo(fitted.get().cost()) < 0)
                     .ifPresent(found -> fitted = Optional.of(found));
         }
     }
 
+    /**
+     * Lays the wall, and takes the layout if it is better than the one that was fitted.
+     *
+     * @param soon whether it may be laid in a hurry
+     */
+    void tryOut(HandedBuilding building, boolean soon, Progress progress) {
+        tried = true;
+        if (!soon) {
+            lay(building, progress);
+            return;
+        }
+        RefitWall found = building.refit(runs, building.laySoon(face, progress));
+        if (fitted.isEmpty() || found.cost().compareTo(fitted.get().cost()) < 0) {
+            fitted = Optional.of(found);
+        }
+    }
+
+    boolean isTried() {
+        return tried;
+    }
+
     void lay(HandedBuilding building, Progress progress) {
         WallLayout laid = building.lay(face, progress);
         layout = Optional.of(laid);
-        fitted = Optional.of(building.refit(face, laid));
+        fitted = Optional.of(building.refit(runs, laid));
     }
 
     ProfilePoint shown() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.DimensionProfile;
+import org.coursewright.bond.internal.FaceRuns;
 import org.coursewright.bond.internal.HandedBuilding;
 import org.coursewright.bond.internal.LayingCost;
 import org.coursewright.bond.internal.RefitWall;
@@ -24,7 +25,8 @@ final class Profile {
     private final Length planned;
     private final List<Point> points = new ArrayList<>();
 
-    Profile(HandedBuilding building, WallFace wall, Adjustable adjustable, Terms terms) {
+    /** @param runs of the wall */
+    Profile(HandedBuilding building, WallFace wall, FaceRuns runs, Adjustable adjustable, Terms terms) {
         this.building = building;
         this.adjustable = adjustable;
         FaceChange change = terms.change(wall, adjustable);
@@ -34,7 +36,7 @@ final class Profile {
         long to = adjustable.most().units() / step.units();
         for (long steps = from; steps <= to; steps++) {
             Length by = step.times(steps);
-            change.by(by).ifPresent(face -> points.add(new Point(by, face, building.bound(face))));
+            change.by(by).ifPresent(face -> points.add(new Point(by, face, runs.changed(face))));
         }
     }
 
@@ -47,24 +49,51 @@ final class Profile {
     }
 
     /**
+     * Fits a layout of this wall to the values that may spare something: those with the least bounds first, and none that
+     * moves as far as another, or that nobody minds, and cannot come to less.
+     *
+     * @param near whether values that move less are of use though they spare less than others
+     */
+    void fitPromising(RefitWall from, boolean near, Progress progress) {
+        List<Point> fitted = new ArrayList<>();
+        for (Point point : points.stream().filter(each -> each.bound().compareTo(from.cost()) < 0)
+                .sorted(Point.BY_BOUND).toList()) {
+            progress.checkCancelled();
+            boolean beaten = fitted.stream().anyMatch(other -> other.cost().compareTo(point.bound()) <= 0
+                    && (!near && !other.cost().equals(point.bound())
+                            || !other.distance().isGreaterThan(point.distance())));
+            if (!beaten) {
+                point.fit(from, progress);
+                if (point.isKnown()) {
+                    fitted.add(point);
+                }
+            }
+        }
+    }
+
+    /**
      * The value with the least bound that is not laid yet, if it may come to less than {@code cost} and than all values
      * for which a layout is known.
      */
     Optional<Point> promising(LayingCost cost) {
-        return points.stream().filter(point -> point.layout().isEmpty() && !point.isPlanned())
+        return points.stream().filter(point -> !point.isTried() && !point.isPlanned())
                 .filter(point -> point.bound().compareTo(cost) < 0)
                 .filter(point -> best().map(Point::cost).filter(best -> point.bound().compareTo(best) >= 0).isEmpty())
                 .min(Point.BY_BOUND);
     }
 
-    /** For how many values the wall has been laid. */
+    /** For how many values the wall has been laid to try them out. */
     int laid() {
-        return (int) points.stream().filter(point -> point.layout().isPresent()).count();
+        return (int) points.stream().filter(Point::isTried).count();
     }
 
-    /** Lays the wall for one of the values, and fits the layout to the others. */
-    void lay(Point point, Progress progress) {
-        point.lay(building, progress);
+    /**
+     * Lays the wall for one of the values, and fits the layout to the others.
+     *
+     * @param soon whether it may be laid in a hurry
+     */
+    void lay(Point point, boolean soon, Progress progress) {
+        point.tryOut(building, soon, progress);
         fit(point.fitted().orElseThrow(), progress);
     }
 

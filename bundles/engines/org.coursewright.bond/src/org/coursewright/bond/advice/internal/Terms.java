@@ -19,7 +19,7 @@ import org.coursewright.measure.Length;
 record Terms(Length step, Length budget, List<KeepClear> keepClear, int dimensions) {
 
     /** Layings of walls for finding good values, all walls together. */
-    private static final int TRIES_IN_ALL = 30;
+    private static final int TRIES_IN_ALL = 50;
     private static final int MOST_TRIES = 4;
 
     private static final Length UNLIMITED = Length.ofUnits(Long.MAX_VALUE);

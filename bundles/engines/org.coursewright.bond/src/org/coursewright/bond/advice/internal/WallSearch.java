@@ -53,10 +53,14 @@ final class WallSearch {
      */
     void search(WallFace wall, int tries, Progress progress) {
         WallLayout layout = building.lay(wall, progress);
-        Found planned = new Found(WallOption.planned(wall, layout), building.refit(wall, layout));
+        Found planned = new Found(WallOption.planned(wall, layout), building.refit(building.runs(wall), layout));
         options.add(planned.option());
         Map<Adjustable, Profile> found = new LinkedHashMap<>();
-        adjustables.forEach(adjustable -> found.put(adjustable, profile(planned, adjustable, progress)));
+        for (Adjustable adjustable : adjustables) {
+            Profile profile = profile(planned, adjustable);
+            profile.fit(planned.fitted(), progress);
+            found.put(adjustable, profile);
+        }
         lay(found.values(), planned.option().cost(), tries, progress);
         found.values().forEach(profile -> profiles.add(profile.shown(progress)));
         List<Found> better = new ArrayList<>();
@@ -74,13 +78,17 @@ final class WallSearch {
 
     /** From one option to the best that a change of another dimension makes of it, until none makes it better. */
     private void chain(Found start, Progress progress) {
-        for (List<Found> last = further(start, progress); !last.isEmpty(); last = further(
-                last.stream().min(Found.ORDER).orElseThrow(), progress)) {
+        Found from = start;
+        for (List<Found> last = further(from, progress); !last.isEmpty(); last = further(from, progress)) {
             last.forEach(each -> options.add(each.option()));
+            from = last.stream().min(Found.ORDER).orElseThrow();
         }
     }
 
-    /** Lays the wall for the values with the least bounds; of equal ones those of the dimension laid least often first. */
+    /**
+     * Lays the wall for the values with the least bounds; of equal ones those of the dimension laid least often first. That
+     * is done in a hurry unless laps are short as planned: then it takes all the care there is to mend them.
+     */
     private static void lay(Collection<Profile> dimensions, LayingCost cost, int tries, Progress progress) {
         for (int tried = 0; tried < tries; tried++) {
             Optional<Profile> next = dimensions.stream().filter(profile -> profile.promising(cost).isPresent())
@@ -90,14 +98,12 @@ final class WallSearch {
             if (next.isEmpty()) {
                 return;
             }
-            next.get().lay(next.get().promising(cost).orElseThrow(), progress);
+            next.get().lay(next.get().promising(cost).orElseThrow(), cost.violations() == 0, progress);
         }
     }
 
-    private Profile profile(Found from, Adjustable adjustable, Progress progress) {
-        Profile profile = new Profile(building, from.option().face(), adjustable, terms);
-        profile.fit(from.fitted(), progress);
-        return profile;
+    private Profile profile(Found from, Adjustable adjustable) {
+        return new Profile(building, from.option().face(), from.fitted().runs(), adjustable, terms);
     }
 
     private List<Found> sparing(Found from, Adjustable adjustable, Profile profile) {
@@ -110,7 +116,9 @@ final class WallSearch {
         List<Found> found = new ArrayList<>();
         for (Adjustable adjustable : adjustables) {
             if (!from.option().changes(adjustable)) {
-                found.addAll(sparing(from, adjustable, profile(from, adjustable, progress)));
+                Profile profile = profile(from, adjustable);
+                profile.fitPromising(from.fitted(), terms.isLimited(), progress);
+                found.addAll(sparing(from, adjustable, profile));
             }
         }
         return found;

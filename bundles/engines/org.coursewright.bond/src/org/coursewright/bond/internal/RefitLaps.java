@@ -1,0 +1,42 @@
+package org.coursewright.bond.internal;
+
+import java.util.Arrays;
+
+/** Short laps between two runs one over the other, for every way to fill the one and the other; counted when asked for. */
+final class RefitLaps {
+
+    private static final int UNKNOWN = -1;
+
+    private final RefitWays below;
+    private final RefitWays above;
+    private final long offset;
+    private final long lap;
+    private final int[] counts;
+
+    /** @param offset where the run above begins, measured from the start of the one below */
+    RefitLaps(RefitWays below, RefitWays above, long offset, long lap) {
+        this.below = below;
+        this.above = above;
+        this.offset = offset;
+        this.lap = lap;
+        counts = new int[below.count() * above.count()];
+        Arrays.fill(counts, UNKNOWN);
+    }
+
+    int at(int lower, int upper) {
+        int index = lower * above.count() + upper;
+        if (counts[index] == UNKNOWN) {
+            counts[index] = LapCheck.violations(below.pattern(lower), above.pattern(upper), offset, lap);
+        }
+        return counts[index];
+    }
+
+    /** What short laps cost, all of them counted; the ways of the run above change fastest. */
+    long[] costs() {
+        long[] costs = new long[counts.length];
+        for (int index = 0; index < costs.length; index++) {
+            costs[index] = CostNetwork.cost(at(index / above.count(), index % above.count()), 0, 0);
+        }
+        return costs;
+    }
+}
