@@ -26,4 +26,16 @@ public interface BondAdvisor {
      * @throws java.util.concurrent.CancellationException if cancelled
      */
     Advice advise(AdviceRequest request, Progress progress);
+
+    /**
+     * Looks at one dimension in a hurry: nothing is laid, the layout at hand is fitted to every value.
+     *
+     * @param request the building, how it is laid and the dimension, not null
+     * @param progress may cancel it, not null
+     * @return what is known of every value; the value as planned is called laid if the layout is of the wall as planned
+     * @throws org.coursewright.bond.InvalidBondRequestException if the building contradicts itself or does not have what
+     *         is to change
+     * @throws java.util.concurrent.CancellationException if cancelled
+     */
+    DimensionProfile profile(ProfileRequest request, Progress progress);
 }

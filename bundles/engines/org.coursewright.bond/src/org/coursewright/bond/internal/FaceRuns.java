@@ -2,7 +2,9 @@ package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
+import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallFace;
 
@@ -24,6 +26,20 @@ public final class FaceRuns {
         this.handing = handing;
         this.memory = memory;
         bounds = new LayingCost[wall.courses().size()];
+    }
+
+    /**
+     * The runs of a wall of a building.
+     *
+     * @param wall of that building
+     * @param building whose meetings it takes part in
+     * @param throughOnOdd by meeting id the wall that runs through in odd courses
+     * @return its runs
+     */
+    public static FaceRuns of(WallFace wall, BondRequest building, Map<String, String> throughOnOdd) {
+        RequestCheck.check(building);
+        return of(wall, new Handing(building.meetings(), throughOnOdd),
+                new RefitMemory(Masonry.of(wall.stock(), wall.rule())));
     }
 
     static FaceRuns of(WallFace wall, Handing handing, RefitMemory memory) {

@@ -3,6 +3,7 @@ package org.coursewright.bond.internal;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What has been found of runs of one shape. */
 final class RefitShape {
@@ -36,15 +37,24 @@ final class RefitShape {
         return this == other || shape.equals(other.shape);
     }
 
-    /** @param before the one way in which a run of the same ends but another length was filled */
+    /**
+     * Ways to fill such a run.
+     *
+     * @param before the one way in which a run of the same ends but another length was filled, null if it was not
+     * @return the ways, null if nothing fills such a run
+     */
     RefitWays ways(RefitWays before) {
         if (!isFillable()) {
-            return RefitWays.NONE;
+            return null;
         }
         if (ways.isEmpty()) {
             fewest = new FewestCuts(shape, masonry).orders();
         }
-        return ways.computeIfAbsent(before,
-                each -> new RefitWays(new RunRefit(each.pattern(), shape, masonry, fewest).patterns()));
+        return ways.computeIfAbsent(before, this::find);
+    }
+
+    private RefitWays find(RefitWays before) {
+        return new RefitWays(
+                new RunRefit(Optional.ofNullable(before).map(RefitWays::pattern), shape, masonry, fewest).patterns());
     }
 }

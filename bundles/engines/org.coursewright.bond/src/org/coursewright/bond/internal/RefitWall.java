@@ -1,12 +1,15 @@
 package org.coursewright.bond.internal;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
+import org.coursewright.bond.RunEnd;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.measure.Progress;
 
@@ -29,6 +32,37 @@ public final class RefitWall {
         this.filled = filled;
         this.laps = laps;
         cost = cost(filled, laps);
+    }
+
+    /**
+     * A layout of a wall, if it is one of the wall as it is now.
+     *
+     * @param runs of the wall
+     * @param layout of the wall as it is or was
+     * @return the layout, empty if it has other runs
+     */
+    public static Optional<RefitWall> matching(FaceRuns runs, WallLayout layout) {
+        Set<Place> laid = new HashSet<>();
+        for (int course = 0; course < layout.courses().size(); course++) {
+            int index = course;
+            layout.courses().get(course).runs().forEach(run -> laid.add(new Place(index, run.from().units(),
+                    run.to().units(), run.startsWith(), run.endsWith())));
+        }
+        long left = layout.unfillable().size();
+        Set<Place> now = new HashSet<>();
+        for (int course = 0; course < runs.courses(); course++) {
+            runs.course(course).forEach(run -> now.add(Place.of(run.span())));
+        }
+        boolean same = layout.courses().size() == runs.courses() && now.containsAll(laid)
+                && now.size() == laid.size() + left;
+        return same ? Optional.of(of(runs, layout)) : Optional.empty();
+    }
+
+    /** Where a run lies and how it ends. */
+    private record Place(int course, long from, long to, RunEnd start, RunEnd end) {
+        static Place of(RunSpan span) {
+            return new Place(span.course(), span.from(), span.to(), span.start(), span.end());
+        }
     }
 
     static RefitWall of(FaceRuns runs, WallLayout layout) {
@@ -94,7 +128,7 @@ public final class RefitWall {
         return Optional.of(chosen(now, ways, same, laps.clone(), progress));
     }
 
-    /** Ways to fill every run of the course, if every one that is filled now can be filled. */
+    /** Ways to fill every run of the course, if ways are found for every one that can be filled. */
     private Optional<RefitWays[]> refilled(int course, FaceRuns now) {
         List<ShapedRun> before = runs.course(course);
         List<ShapedRun> after = now.course(course);
@@ -104,9 +138,11 @@ public final class RefitWall {
         RefitWays[] ways = filled[course].clone();
         for (int run = 0; run < ways.length; run++) {
             if (!before.get(run).form().isSame(after.get(run).form())) {
-                boolean alike = ways[run] != null && before.get(run).isAlike(after.get(run));
-                ways[run] = alike ? after.get(run).form().ways(ways[run]) : null;
-                if (!alike || ways[run].count() == 0) {
+                if (!before.get(run).isAlike(after.get(run))) {
+                    return Optional.empty();
+                }
+                ways[run] = after.get(run).form().ways(ways[run]);
+                if (ways[run] != null && ways[run].count() == 0) {
                     return Optional.empty();
                 }
             }

@@ -5,8 +5,6 @@ import java.util.List;
 /** Ways to fill a run. Equal only to itself, so that it is quickly told apart from others. */
 final class RefitWays {
 
-    static final RefitWays NONE = new RefitWays(List.of());
-
     private final List<Pattern> patterns;
     private final long[] costs;
     private final RefitWays[] single;

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.coursewright.bond.Piece;
@@ -27,17 +28,17 @@ final class RunRefit {
 
     private final RunShape shape;
     private final Masonry masonry;
-    private final Pattern before;
+    private final Optional<Pattern> before;
     private final long[] specials;
     private final Collection<long[]> fewest;
     private final List<Order> found = new ArrayList<>();
 
     /**
-     * @param before how a run of the same ends but another length was filled
+     * @param before how a run of the same ends but another length was filled, empty if it was not
      * @param shape the run now, without rake
      * @param fewest pieces in order that fill it with the fewest cuts
      */
-    RunRefit(Pattern before, RunShape shape, Masonry masonry, Collection<long[]> fewest) {
+    RunRefit(Optional<Pattern> before, RunShape shape, Masonry masonry, Collection<long[]> fewest) {
         this.before = before;
         this.shape = shape;
         this.masonry = masonry;
@@ -47,7 +48,15 @@ final class RunRefit {
 
     /** @return those near to how it was filled and those with the fewest cuts; none if there are neither */
     List<Pattern> patterns() {
-        long[] pieces = before.pieces();
+        before.map(Pattern::pieces).ifPresent(this::addNear);
+        Set<Pattern> patterns = new LinkedHashSet<>(cheapest(MOST_NEAR));
+        found.clear();
+        fewest.forEach(this::add);
+        patterns.addAll(cheapest(MOST_FEW));
+        return List.copyOf(patterns);
+    }
+
+    private void addNear(long[] pieces) {
         add(pieces);
         for (int place = 0; place < pieces.length; place++) {
             if (place < 2 || place >= pieces.length - 2 || pieces[place] != masonry.whole()) {
@@ -56,11 +65,6 @@ final class RunRefit {
             }
         }
         insert(pieces, pieces.length);
-        Set<Pattern> patterns = new LinkedHashSet<>(cheapest(MOST_NEAR));
-        found.clear();
-        fewest.forEach(this::add);
-        patterns.addAll(cheapest(MOST_FEW));
-        return List.copyOf(patterns);
     }
 
     private List<Pattern> cheapest(int most) {
@@ -105,14 +109,13 @@ final class RunRefit {
         long rest = shape.length() + pieces[place] - sum(pieces);
         int joints = joints(count);
         int kinds = specials.length;
-        long[] lengths = Arrays.copyOf(specials, kinds + (before.joints() > 0 ? 5 : 4));
+        long[] lengths = Arrays.copyOf(specials, kinds + 5);
         lengths[kinds] = masonry.whole();
         lengths[kinds + 1] = onStep(rest - joints * masonry.nominal());
         lengths[kinds + 2] = onStep(rest - joints * masonry.least());
         lengths[kinds + 3] = onStep(rest - joints * masonry.most() + masonry.cutStep() - 1);
-        if (before.joints() > 0) {
-            lengths[kinds + 4] = onStep(rest - joints * before.jointTotal() / before.joints());
-        }
+        lengths[kinds + 4] = onStep(rest - before.filter(pattern -> pattern.joints() > 0)
+                .map(pattern -> joints * pattern.jointTotal() / pattern.joints()).orElse(joints * masonry.nominal()));
         return lengths;
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
 import org.coursewright.bond.BondRequest;
+import org.coursewright.bond.BondResult;
 import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.InvalidBondRequestException;
 import org.coursewright.bond.Meeting;
@@ -236,6 +237,82 @@ class AdviceTest {
         assertThat(profile.best()).isEqualTo(in("1 1/4").negated());
     }
 
+    private static DimensionProfile soon(BondRequest building, BondResult laid, Adjustable adjustable) {
+        return BondAdvisor.standard().profile(
+                new ProfileRequest(building, laid, adjustable, List.of(), in("1/4")), Progress.NONE);
+    }
+
+    private static DimensionProfile soon(BondRequest building, Adjustable adjustable) {
+        return soon(building, BondSolver.standard().solve(building, Progress.NONE), adjustable);
+    }
+
+    private static Adjustable nearJamb(String wall, String tolerance) {
+        return Adjustable.within(wall, Optional.of(OPENING), Dimension.NEAR_JAMB, in(tolerance));
+    }
+
+    /** With units of 14 in, halves of 6 3/4 in and joints of 1/2 in: at 28 1/2, 35 3/4, 43, 50 1/4 and 57 1/2 in. */
+    @Test
+    void nearJambIsFoundWhereItStandsOnTheJoints() {
+        DimensionProfile profile = soon(opening("43 1/2", "87"), nearJamb("W1", "16"));
+
+        assertThat(profile.planned()).isEqualTo(in("43 1/2"));
+        assertThat(profile.best()).isEqualTo(in("1/2").negated());
+        assertThat(profile.points()).filteredOn(point -> point.cutPieces() == 0).extracting(ProfilePoint::change)
+                .containsExactly(in("15").negated(), in("7 3/4").negated(), in("1/2").negated(), in("6 3/4"), in("14"));
+    }
+
+    /** Fitted in a hurry: every value says what some layout comes to, or what none goes below. */
+    @Test
+    void profilesInAHurryAgreeWithLayingEveryValue() {
+        for (long seed = 1; seed <= 3; seed++) {
+            BondRequest room = new RandomRooms(seed).room();
+            BondResult laid = BondSolver.standard().solve(room, Progress.NONE);
+            BondRequest handed = handed(room, laid);
+            for (Adjustable adjustable : adjustables(room)) {
+                DimensionProfile profile = soon(room, laid, adjustable);
+
+                assertThat(profile.points()).anyMatch(point -> point.basis() == ProfilePoint.Basis.LAID)
+                        .allSatisfy(point -> checkAgainst(point, laid(handed, adjustable, point.change())));
+            }
+        }
+    }
+
+    /** An opening that comes off the module needs cuts, whether it moves to the one side or to the other. */
+    @Test
+    void mirroredWallHasTheMirroredProfile() {
+        DimensionProfile profile = soon(opening("43", "87"), offset("W1", "3"));
+        DimensionProfile mirrored = soon(opening("57 1/2", "101 1/2"), offset("W1", "3"));
+
+        assertThat(mirrored.points()).hasSameSizeAs(profile.points()).allSatisfy(point -> {
+            Length change = point.change().negated();
+            assertThat(profile.points()).filteredOn(other -> other.change().equals(change)).singleElement()
+                    .satisfies(other -> assertThat(point.cutPieces()).isEqualTo(other.cutPieces()));
+        });
+    }
+
+    /** The layout at hand is of an opening elsewhere: nothing can be fitted, bounds are told all the same. */
+    @Test
+    void layoutOfTheWallAsItWasIsNotTakenForOneAsItIs() {
+        BondResult before = BondSolver.standard().solve(opening("43", "87"), Progress.NONE);
+
+        DimensionProfile profile = soon(opening("44", "88"), before, offset("W1", "1"));
+
+        assertThat(profile.points()).hasSize(9)
+                .allMatch(point -> point.basis() == ProfilePoint.Basis.BOUND);
+    }
+
+    @Test
+    void unknownWallCannotBeLookedAt() {
+        BondRequest building = opening("43", "87");
+        assertThatThrownBy(() -> soon(building, offset("W9", "1"))).isInstanceOf(InvalidBondRequestException.class)
+                .hasMessageContaining("W9");
+    }
+
+    private static BondRequest handed(BondRequest room, BondResult laid) {
+        return new BondRequest(room.walls(), room.meetings().stream().map(meeting -> new Meeting(meeting.id(),
+                meeting.kind(), meeting.walls(), Optional.ofNullable(laid.throughOnOdd().get(meeting.id())))).toList());
+    }
+
     private static void checkAgainst(ProfilePoint point, WallLayout laid) {
         LayingCost said = new LayingCost(point.unfillable(), point.lapViolations(), point.cutPieces());
         assertThat(point.leastCuts()).isLessThanOrEqualTo(laid.cutPieces());
@@ -254,9 +331,7 @@ class AdviceTest {
         for (long seed = 1; seed <= 2; seed++) {
             BondRequest room = new RandomRooms(seed).room();
             Advice advice = advise(room, adjustables(room), Optional.empty());
-            BondRequest handed = new BondRequest(room.walls(), room.meetings().stream().map(meeting -> new Meeting(
-                    meeting.id(), meeting.kind(), meeting.walls(),
-                    Optional.ofNullable(advice.before().throughOnOdd().get(meeting.id())))).toList());
+            BondRequest handed = handed(room, advice.before());
 
             for (DimensionProfile profile : advice.profiles()) {
                 for (ProfilePoint point : profile.points()) {

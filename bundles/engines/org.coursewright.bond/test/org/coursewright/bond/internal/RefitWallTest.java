@@ -70,6 +70,28 @@ class RefitWallTest {
                 .contains(LayingCost.NONE);
     }
 
+    /** 2 in before an opening: no piece is that short. The run stays open, and the rest is fitted. */
+    @Test
+    void runThatNothingFillsIsLeftOpen() {
+        HandedBuilding building = HandedBuilding.of(opening("14"), Progress.NONE);
+        WallFace moved = opening("2").walls().get(0);
+
+        Optional<RefitWall> fitted = fitted(laid(building, 0), moved);
+
+        assertThat(laid(building, 0).cost().unfillable()).isZero();
+        assertThat(fitted).hasValueSatisfying(wall -> assertThat(wall.cost().unfillable()).isEqualTo(2));
+    }
+
+    /** What the other way round was left open is filled again. */
+    @Test
+    void runThatWasLeftOpenIsFilledWhenItCanBe() {
+        HandedBuilding building = HandedBuilding.of(opening("2"), Progress.NONE);
+
+        assertThat(laid(building, 0).cost().unfillable()).isEqualTo(2);
+        assertThat(fitted(laid(building, 0), opening("14").walls().get(0)))
+                .hasValueSatisfying(wall -> assertThat(wall.cost().unfillable()).isZero());
+    }
+
     /** An opening up to the end of the wall leaves no run behind it, so there is nothing to fit. */
     @Test
     void wallOfOtherRunsIsNotFitted() {

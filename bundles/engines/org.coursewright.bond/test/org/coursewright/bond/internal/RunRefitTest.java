@@ -5,6 +5,7 @@ import static org.coursewright.bond.WallBuilder.in;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.RunEnd;
@@ -35,7 +36,8 @@ class RunRefitTest {
     }
 
     private static List<Pattern> refitted(Masonry masonry, RunShape shape) {
-        return new RunRefit(threeUnits(masonry), shape, masonry, new FewestCuts(shape, masonry).orders()).patterns();
+        return new RunRefit(Optional.of(threeUnits(masonry)), shape, masonry, new FewestCuts(shape, masonry).orders())
+                .patterns();
     }
 
     /** Two joints of 5/8 in each. */
@@ -65,6 +67,17 @@ class RunRefitTest {
     @Test
     void anotherUnitIsPutIn() {
         assertThat(refitted(masonry("1/2", "1/2"), "57 1/2").get(0).pieces()).containsExactly(UNIT, UNIT, UNIT, UNIT);
+    }
+
+    /** What was not filled before is filled with the fewest cuts: four units and three joints. */
+    @Test
+    void whatWasNotFilledIsFilledAfresh() {
+        Masonry masonry = masonry("1/2", "1/2");
+        RunShape shape = run("57 1/2");
+        List<long[]> fewest = new FewestCuts(shape, masonry).orders();
+
+        assertThat(new RunRefit(Optional.empty(), shape, masonry, fewest).patterns())
+                .anySatisfy(pattern -> assertThat(pattern.pieces()).containsExactly(UNIT, UNIT, UNIT, UNIT));
     }
 
     /** A half of 6 3/4 in in place of a unit: 35 3/4 in. */

@@ -42,7 +42,8 @@ public final class FitChanges {
         return switch (proposal.adjustable().dimension()) {
             case OFFSET -> new MoveOpeningCommand(opening, proposal.to());
             case WIDTH -> new ResizeOpeningCommand(opening, proposal.to(), opening.getHeight());
-            case LENGTH -> throw new IllegalArgumentException("An opening has no length.");
+            case NEAR_JAMB, LENGTH -> throw new IllegalArgumentException(
+                    "%s of an opening is not proposed to change.".formatted(proposal.adjustable().dimension()));
         };
     }
 

@@ -31,7 +31,7 @@ final class FaceChange {
     /** @return the dimension's value */
     Length planned() {
         return switch (adjustable.dimension()) {
-            case OFFSET -> opening().from();
+            case OFFSET, NEAR_JAMB -> opening().from();
             case WIDTH -> opening().to().minus(opening().from());
             case LENGTH -> wall.length();
         };
@@ -59,15 +59,15 @@ final class FaceChange {
     }
 
     private Optional<WallFace> reopened(Length change) {
-        boolean moved = adjustable.dimension() == Dimension.OFFSET;
+        Length start = adjustable.dimension() == Dimension.WIDTH ? Length.ZERO : change;
+        Length end = adjustable.dimension() == Dimension.NEAR_JAMB ? Length.ZERO : change;
         List<Obstacle> obstacles = new ArrayList<>();
         for (Obstacle obstacle : wall.obstacles()) {
             if (!isOurs(obstacle)) {
                 obstacles.add(obstacle);
                 continue;
             }
-            Length from = moved ? obstacle.from().plus(change) : obstacle.from();
-            Obstacle changed = between(obstacle, from, obstacle.to().plus(change));
+            Obstacle changed = between(obstacle, obstacle.from().plus(start), obstacle.to().plus(end));
             if (!room.isFor(obstacle, changed)) {
                 return Optional.empty();
             }

@@ -109,10 +109,15 @@ final class Point {
         return tried;
     }
 
-    void lay(HandedBuilding building, Progress progress) {
+    private void lay(HandedBuilding building, Progress progress) {
         WallLayout laid = building.lay(face, progress);
+        take(laid, building.refit(runs, laid));
+    }
+
+    /** Takes a layout as the one that laying the wall gives. */
+    void take(WallLayout laid, RefitWall same) {
         layout = Optional.of(laid);
-        fitted = Optional.of(building.refit(runs, laid));
+        fitted = Optional.of(same);
     }
 
     ProfilePoint shown() {

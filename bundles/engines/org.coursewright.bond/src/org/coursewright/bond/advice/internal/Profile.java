@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.coursewright.bond.WallFace;
+import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.internal.FaceRuns;
@@ -20,14 +21,12 @@ import org.coursewright.measure.Progress;
  */
 final class Profile {
 
-    private final HandedBuilding building;
     private final Adjustable adjustable;
     private final Length planned;
     private final List<Point> points = new ArrayList<>();
 
     /** @param runs of the wall */
-    Profile(HandedBuilding building, WallFace wall, FaceRuns runs, Adjustable adjustable, Terms terms) {
-        this.building = building;
+    Profile(WallFace wall, FaceRuns runs, Adjustable adjustable, Terms terms) {
         this.adjustable = adjustable;
         FaceChange change = terms.change(wall, adjustable);
         Length step = terms.step();
@@ -38,6 +37,12 @@ final class Profile {
             Length by = step.times(steps);
             change.by(by).ifPresent(face -> points.add(new Point(by, face, runs.changed(face))));
         }
+    }
+
+    /** Takes a layout of the wall as planned, and fits it to every value. */
+    void fitPlanned(WallLayout layout, RefitWall same, Progress progress) {
+        points.stream().filter(Point::isPlanned).forEach(point -> point.take(layout, same));
+        fit(same, progress);
     }
 
     /** Fits a layout of this wall to every value. */
@@ -92,7 +97,7 @@ final class Profile {
      *
      * @param soon whether it may be laid in a hurry
      */
-    void lay(Point point, boolean soon, Progress progress) {
+    void lay(Point point, HandedBuilding building, boolean soon, Progress progress) {
         point.tryOut(building, soon, progress);
         fit(point.fitted().orElseThrow(), progress);
     }
@@ -120,8 +125,7 @@ final class Profile {
         return points.stream().filter(Point::isKnown).toList();
     }
 
-    DimensionProfile shown(Progress progress) {
-        points.stream().filter(Point::isPlanned).forEach(point -> point.lay(building, progress));
+    DimensionProfile shown() {
         return new DimensionProfile(adjustable, planned, points.stream().map(Point::shown).toList(),
                 best().map(Point::change).orElse(Length.ZERO));
     }

@@ -14,7 +14,10 @@ import org.coursewright.bond.advice.Advice;
 import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.BondAdvisor;
 import org.coursewright.bond.advice.DimensionProfile;
+import org.coursewright.bond.advice.ProfileRequest;
+import org.coursewright.bond.internal.FaceRuns;
 import org.coursewright.bond.internal.HandedBuilding;
+import org.coursewright.bond.internal.RefitWall;
 import org.coursewright.measure.Progress;
 
 /** Searches wall by wall with the corners handed as planned, then chooses for all walls together. */
@@ -41,14 +44,30 @@ public final class StandardBondAdvisor implements BondAdvisor {
                 promise.changed().result(), request.adjustables().stream().map(profiles::get).toList());
     }
 
+    @Override
+    public DimensionProfile profile(ProfileRequest request, Progress progress) {
+        String mark = request.adjustable().wall();
+        WallFace wall = request.building().walls().stream().filter(each -> each.mark().equals(mark)).findFirst()
+                .orElseThrow(() -> unknown(mark));
+        FaceRuns runs = FaceRuns.of(wall, request.building(), request.laid().throughOnOdd());
+        Profile profile = new Profile(wall, runs, request.adjustable(), Terms.of(request));
+        request.laid().walls().stream().filter(each -> each.mark().equals(mark)).findFirst()
+                .ifPresent(layout -> RefitWall.matching(runs, layout)
+                        .ifPresent(planned -> profile.fitPlanned(layout, planned, progress)));
+        return profile.shown();
+    }
+
+    private static InvalidBondRequestException unknown(String wall) {
+        return new InvalidBondRequestException("The request has no wall %s that could change.".formatted(wall));
+    }
+
     private static Map<String, List<Adjustable>> byWall(AdviceRequest request) {
         Set<String> marks = new HashSet<>();
         request.building().walls().forEach(wall -> marks.add(wall.mark()));
         Map<String, List<Adjustable>> byWall = new HashMap<>();
         for (Adjustable adjustable : request.adjustables()) {
             if (!marks.contains(adjustable.wall())) {
-                throw new InvalidBondRequestException(
-                        "The request has no wall %s that could change.".formatted(adjustable.wall()));
+                throw unknown(adjustable.wall());
             }
             byWall.computeIfAbsent(adjustable.wall(), mark -> new ArrayList<>()).add(adjustable);
         }

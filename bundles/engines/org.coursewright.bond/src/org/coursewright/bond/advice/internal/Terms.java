@@ -6,6 +6,7 @@ import org.coursewright.bond.WallFace;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.KeepClear;
+import org.coursewright.bond.advice.ProfileRequest;
 import org.coursewright.measure.Length;
 
 /**
@@ -27,6 +28,11 @@ record Terms(Length step, Length budget, List<KeepClear> keepClear, int dimensio
     static Terms of(AdviceRequest request) {
         return new Terms(request.step(), request.budget().orElse(UNLIMITED), request.keepClear(),
                 request.adjustables().size());
+    }
+
+    /** For looking at one dimension. */
+    static Terms of(ProfileRequest request) {
+        return new Terms(request.step(), UNLIMITED, request.keepClear(), 1);
     }
 
     /** @return whether all changes together may only come to so much */

@@ -58,11 +58,11 @@ final class WallSearch {
         Map<Adjustable, Profile> found = new LinkedHashMap<>();
         for (Adjustable adjustable : adjustables) {
             Profile profile = profile(planned, adjustable);
-            profile.fit(planned.fitted(), progress);
+            profile.fitPlanned(layout, planned.fitted(), progress);
             found.put(adjustable, profile);
         }
         lay(found.values(), planned.option().cost(), tries, progress);
-        found.values().forEach(profile -> profiles.add(profile.shown(progress)));
+        found.values().forEach(profile -> profiles.add(profile.shown()));
         List<Found> better = new ArrayList<>();
         found.forEach((adjustable, profile) -> better.addAll(sparing(planned, adjustable, profile)));
         better.forEach(each -> options.add(each.option()));
@@ -89,7 +89,7 @@ final class WallSearch {
      * Lays the wall for the values with the least bounds; of equal ones those of the dimension laid least often first. That
      * is done in a hurry unless laps are short as planned: then it takes all the care there is to mend them.
      */
-    private static void lay(Collection<Profile> dimensions, LayingCost cost, int tries, Progress progress) {
+    private void lay(Collection<Profile> dimensions, LayingCost cost, int tries, Progress progress) {
         for (int tried = 0; tried < tries; tried++) {
             Optional<Profile> next = dimensions.stream().filter(profile -> profile.promising(cost).isPresent())
                     .min(Comparator.comparing((Profile profile) -> profile.promising(cost).orElseThrow().bound())
@@ -98,12 +98,12 @@ final class WallSearch {
             if (next.isEmpty()) {
                 return;
             }
-            next.get().lay(next.get().promising(cost).orElseThrow(), cost.violations() == 0, progress);
+            next.get().lay(next.get().promising(cost).orElseThrow(), building, cost.violations() == 0, progress);
         }
     }
 
     private Profile profile(Found from, Adjustable adjustable) {
-        return new Profile(building, from.option().face(), from.fitted().runs(), adjustable, terms);
+        return new Profile(from.option().face(), from.fitted().runs(), adjustable, terms);
     }
 
     private List<Found> sparing(Found from, Adjustable adjustable, Profile profile) {
