@@ -42,11 +42,19 @@ final class Candidates {
 
     private boolean isDominated(int pattern, int[] kept, int count) {
         for (int index = 0; index < count; index++) {
-            int cheaper = kept[index];
-            if (sides.stream().allMatch(side -> side.table().isWithin(side.isLower(), cheaper, pattern))) {
+            if (isWithin(kept[index], pattern)) {
                 return true;
             }
         }
         return false;
+    }
+
+    private boolean isWithin(int few, int many) {
+        for (Side side : sides) {
+            if (!side.table().isWithin(side.isLower(), few, many)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

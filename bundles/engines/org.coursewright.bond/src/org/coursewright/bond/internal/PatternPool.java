@@ -39,12 +39,17 @@ final class PatternPool {
         pieceSets = new PieceSets(shape, masonry);
     }
 
-    /** Fills an empty pool with patterns to begin with. */
+    /** Fills an empty pool with patterns to begin with, those with the fewest cuts. */
     void seed() {
-        new SeedPatterns(shape, masonry).of(this).forEach(this::add);
+        new SeedPatterns(shape, masonry).fewest(this).forEach(this::add);
         if (patterns.isEmpty()) {
             filler.best(new Windows(), true, new FillTable.Score(0, leastCuts), 0, leastCuts).ifPresent(this::add);
         }
+    }
+
+    /** Adds patterns with more cuts, which laps may need. */
+    void seedMore() {
+        new SeedPatterns(shape, masonry).more(this).forEach(this::add);
     }
 
     RunShape shape() {
@@ -76,10 +81,7 @@ final class PatternPool {
     List<PieceSet> sets(int cuts) {
         return setsByCuts.computeIfAbsent(cuts, count -> {
             List<PieceSet> few = pieceSets.withCuts(count, ENOUGH_SPECIALS);
-            List<PieceSet> sets = new ArrayList<>(
-                    few.isEmpty() || count == 0 ? pieceSets.withCuts(count, Integer.MAX_VALUE) : few);
-            sets.sort(Comparator.comparingInt(set -> Preference.of(masonry, set)));
-            return sets;
+            return preferredFirst(few.isEmpty() || count == 0 ? pieceSets.withCuts(count, Integer.MAX_VALUE) : few);
         });
     }
 
@@ -89,9 +91,10 @@ final class PatternPool {
     }
 
     private List<PieceSet> preferredFirst(List<PieceSet> all) {
-        List<PieceSet> sorted = new ArrayList<>(all);
-        sorted.sort(Comparator.comparingInt(set -> Preference.of(masonry, set)));
-        return sorted;
+        record Ranked(PieceSet set, int preference) {
+        }
+        return all.stream().map(set -> new Ranked(set, Preference.of(masonry, set)))
+                .sorted(Comparator.comparingInt(Ranked::preference)).map(Ranked::set).toList();
     }
 
     /**

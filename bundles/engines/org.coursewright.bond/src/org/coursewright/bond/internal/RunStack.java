@@ -123,9 +123,14 @@ final class RunStack {
         return contactsOf.get(run);
     }
 
-    /** Fills the pools with patterns to begin with. */
+    /** Fills the pools with patterns to begin with, those with the fewest cuts. */
     void seed() {
         poolByShape.values().forEach(PatternPool::seed);
+    }
+
+    /** Adds patterns with more cuts, which laps may need. */
+    void seedMore() {
+        poolByShape.values().forEach(PatternPool::seedMore);
     }
 
     /** Adds patterns to the pools of their shapes. */

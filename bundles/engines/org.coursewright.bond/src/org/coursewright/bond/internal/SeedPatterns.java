@@ -2,7 +2,6 @@ package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -33,22 +32,30 @@ final class SeedPatterns {
         this.masonry = masonry;
     }
 
-    List<Pattern> of(PatternPool pool) {
-        if (shape.isRaked()) {
-            return pool.variants(new Windows(), 0, 0, PLACES);
-        }
-        List<Pattern> seeds = new ArrayList<>();
+    /** Patterns with the fewest cuts. */
+    List<Pattern> fewest(PatternPool pool) {
+        return shape.isRaked() ? pool.variants(new Windows(), 0, 0, PLACES) : of(pool, pool.leastCuts());
+    }
+
+    /** Patterns with more cuts, which laps may need. */
+    List<Pattern> more(PatternPool pool) {
+        List<Pattern> more = new ArrayList<>();
         int least = pool.leastCuts();
-        for (int cuts = least; cuts <= mostCuts(least); cuts++) {
-            Set<Pattern> found = new LinkedHashSet<>();
-            List<PieceSet> sets = pool.sets(cuts);
-            int skip = Math.max(1, sets.size() / MOST_SETS);
-            for (int index = 0; index < sets.size(); index += skip) {
-                found.addAll(orders(sets.get(index)));
-            }
-            found.stream().sorted(Comparator.comparingLong(Pattern::cost)).limit(MOST_PER_CUTS).forEach(seeds::add);
+        for (int cuts = least + 1; !shape.isRaked() && cuts <= mostCuts(least); cuts++) {
+            more.addAll(of(pool, cuts));
         }
-        return seeds;
+        return more;
+    }
+
+    /** Sets come with the preferred first, and what is preferred does not depend on the order of pieces. */
+    private List<Pattern> of(PatternPool pool, int cuts) {
+        Set<Pattern> found = new LinkedHashSet<>();
+        List<PieceSet> sets = pool.sets(cuts);
+        int skip = Math.max(1, sets.size() / MOST_SETS);
+        for (int index = 0; index < sets.size() && found.size() < MOST_PER_CUTS; index += skip) {
+            found.addAll(orders(sets.get(index)));
+        }
+        return found.stream().limit(MOST_PER_CUTS).toList();
     }
 
     /** In a short run a further cut may be what saves a lap; in a long one there are better places for it. */

@@ -52,6 +52,7 @@ final class StackLayout {
         bound = stack.leastCuts();
         take();
         if (!isMet()) {
+            stack.seedMore();
             CutProof proof = prover.get();
             bound = proof.cuts();
             stack.add(proof.patterns());
@@ -84,7 +85,11 @@ final class StackLayout {
     /** A first choice, improved a little; only what runs cost alone bounds it. */
     List<Pattern> laySoon() {
         bound = stack.leastCuts();
-        search(ROUNDS_SOON);
+        take();
+        if (!isMet()) {
+            stack.seedMore();
+            search(ROUNDS_SOON);
+        }
         return best;
     }
 
