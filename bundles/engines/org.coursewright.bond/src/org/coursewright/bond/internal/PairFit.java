@@ -30,7 +30,7 @@ final class PairFit {
     private final IntList parents = new IntList();
     private final IntList open = new IntList();
     /** States of the search at hand; kept from search to search, for clearing a few is cheaper than growing anew. */
-    private final long[] seen = new long[MOST_STATES / Long.SIZE + 1];
+    private long[] seen = new long[0];
     private long steps;
     private boolean skipped;
 
@@ -70,11 +70,14 @@ final class PairFit {
      * @return the lower run's pattern and the upper run's; empty if there are none or the search has given up
      */
     Optional<List<Pattern>> fit(PieceSet one, PieceSet other) {
-        boolean large = PieceOrders.states(one) * PieceOrders.states(other) > MOST_STATES;
+        long states = PieceOrders.states(one) * PieceOrders.states(other);
+        boolean large = states > MOST_STATES;
         skipped |= large;
         if (large || isExhausted()) {
             return Optional.empty();
         }
+        int words = Math.toIntExact(states / Long.SIZE) + 1;
+        seen = seen.length < words ? new long[words] : seen;
         Search search = new Search(one, other);
         Optional<List<Pattern>> found = search.run();
         search.forget();
