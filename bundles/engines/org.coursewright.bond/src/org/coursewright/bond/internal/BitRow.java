@@ -50,9 +50,14 @@ final class BitRow {
 
     /** Adds every number of the source, greater by {@code shift}, to the target; numbers too great for it are dropped. */
     static void addShifted(long[] target, int to, long[] source, int from, int words, int shift) {
+        addShifted(target, to, source, from, 0, words - 1, shift);
+    }
+
+    /** The same for the words {@code low} to {@code high} of the target, both included. */
+    static void addShifted(long[] target, int to, long[] source, int from, int low, int high, int shift) {
         int skip = shift >> 6;
         int left = shift & 63;
-        for (int word = words - 1; word >= skip; word--) {
+        for (int word = high; word >= Math.max(low, skip); word--) {
             long value = source[from + word - skip] << left;
             if (left > 0 && word > skip) {
                 value |= source[from + word - skip - 1] >>> 64 - left;
@@ -61,15 +66,15 @@ final class BitRow {
         }
     }
 
-    /** Adds to every number of the row the {@code steps - 1} numbers after it. */
-    static void spread(long[] bits, int offset, int words, int steps) {
+    /** Adds to every number in the words {@code low} to {@code high} the {@code steps - 1} numbers after it. */
+    static void spread(long[] bits, int offset, int low, int high, int steps) {
         int width = 1;
         while (width * 2 <= steps) {
-            addShifted(bits, offset, bits, offset, words, width);
+            addShifted(bits, offset, bits, offset, low, high, width);
             width *= 2;
         }
         if (width < steps) {
-            addShifted(bits, offset, bits, offset, words, steps - width);
+            addShifted(bits, offset, bits, offset, low, high, steps - width);
         }
     }
 }

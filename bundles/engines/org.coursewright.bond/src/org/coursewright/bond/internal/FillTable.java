@@ -31,6 +31,9 @@ final class FillTable {
     private long[] begun = new long[0];
     private long[] ended = new long[0];
     private int firstWindow;
+    /** Words in which shortfalls may lie that have been reached and from which the end can be reached. */
+    private int low;
+    private int high;
     /** What one step more of shortfall moves a joint, times the number of joints. */
     private long unit;
     private double perUnit;
@@ -100,18 +103,26 @@ final class FillTable {
         words = Math.toIntExact(furthest.shortfall() / shortfalls.step() >> 6) + 1;
         row = words * shortfalls.residues();
         firstWindow = 0;
-        effort.spend((long) gauge.pieces() * (violations + 1) * (cuts + 1) * row);
         allocate();
         start();
         boolean narrow = violations == 0 && row == 1 && !shape.isRaked() && pins.isEmpty();
         unit = shortfalls.step() * gauge.joints();
         perUnit = 1.0 / unit;
         for (int pieces = 1; pieces <= most; pieces++) {
-            if (!(narrow ? extendNarrow(pieces) : extend(pieces))) {
+            narrow(pieces);
+            effort.spend((long) (violations + 1) * (cuts + 1) * shortfalls.residues() * (high - low + 1));
+            if (low > high || !(narrow ? extendNarrow(pieces) : extend(pieces))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Leaves out words that so many pieces cannot reach, and those from which the others cannot make up what is missing. */
+    private void narrow(int pieces) {
+        long least = gauge.shortfall() - shortfalls.most(gauge.pieces() - pieces, cuts);
+        low = (int) (Math.max(0, least / shortfalls.step() - 1) >> 6);
+        high = (int) Math.min(words - 1, shortfalls.most(pieces, cuts) / shortfalls.step() >> 6);
     }
 
     /** How many windows the joints at the ends of the run meet, which do not depend on the order of its pieces. */
@@ -230,7 +241,7 @@ final class FillTable {
             for (int made = 0; made <= cuts; made++) {
                 if (!BitRow.isEmpty(reached, at(pieces - 1, met, made), row)) {
                     if (!moves) {
-                        Arrays.fill(moved, 0, (cuts + 2) * row, 0);
+                        fill(moved, cuts + 2, 0);
                         moves = true;
                     }
                     add(pieces, at(pieces - 1, met, made), made);
@@ -241,10 +252,17 @@ final class FillTable {
         return any;
     }
 
+    /** Fills the first sets of a row of sets with one word. */
+    private void fill(long[] sets, int count, long word) {
+        for (int set = 0; set < count * shortfalls.residues(); set++) {
+            Arrays.fill(sets, set * words + low, set * words + high + 1, word);
+        }
+    }
+
     /** Shortfalls by how many windows the joint after the pieces meets. */
     private void clear(int pieces) {
-        Arrays.fill(clear, 0, (violations + 1) * row, 0);
-        Arrays.fill(clear, 0, row, -1L);
+        fill(clear, violations + 1, 0);
+        fill(clear, 1, -1L);
         if (!hasJoint(pieces)) {
             return;
         }
@@ -279,8 +297,8 @@ final class FillTable {
     }
 
     private void clearRange(long from, long to) {
-        int first = (int) Math.max(from, 0);
-        int last = (int) Math.min(to, words * 64L - 1);
+        int first = (int) Math.max(from, low * 64L);
+        int last = (int) Math.min(to, high * 64L + 63);
         for (int word = first >> 6; first <= last && word <= last >> 6; word++) {
             long mask = word == first >> 6 ? -1L << first : -1L;
             clear[word] &= ~(word == last >> 6 ? mask & -1L >>> 63 - (last & 63) : mask);
@@ -359,15 +377,15 @@ final class FillTable {
         for (int residue = 0; residue < shortfalls.residues(); residue++) {
             int target = shortfalls.to(kind, residue);
             if (target != Shortfalls.NOWHERE) {
-                BitRow.addShifted(moved, (made + 1) * row + target * words, reached, from + residue * words, words,
-                        shortfalls.carried(kind, residue) + step);
+                BitRow.addShifted(moved, (made + 1) * row + target * words, reached, from + residue * words, low,
+                        high, shortfalls.carried(kind, residue) + step);
             }
         }
     }
 
     private void addWhole(int from, int made, int residue) {
         int to = made * row + residue * words;
-        for (int word = 0; word < words; word++) {
+        for (int word = low; word <= high; word++) {
             long before = reached[from + residue * words + word];
             long raked = shape.isRaked() ? before & (begun[residue * words + word] | ended[residue * words + word]) : 0;
             moved[to + word] |= before & ~raked;
@@ -383,7 +401,7 @@ final class FillTable {
         int shift = shortfalls.carried(kind, residue);
         int to = made * row + target * words;
         if (!shape.isRaked()) {
-            BitRow.addShifted(moved, to, reached, from + residue * words, words, shift);
+            BitRow.addShifted(moved, to, reached, from + residue * words, low, high, shift);
             return;
         }
         long[] level = new long[words];
@@ -408,11 +426,13 @@ final class FillTable {
         if (target == Shortfalls.NOWHERE) {
             return;
         }
-        Arrays.fill(struck, 0, words, 0);
-        BitRow.addShifted(struck, 0, reached, from + residue * words, words, shortfalls.carried(kind, residue));
-        BitRow.spread(struck, 0, words, shortfalls.cutSteps());
+        int steps = shortfalls.cutSteps();
+        int least = Math.max(0, low - (steps >> 6) - 1);
+        Arrays.fill(struck, least, high + 1, 0);
+        BitRow.addShifted(struck, 0, reached, from + residue * words, least, high, shortfalls.carried(kind, residue));
+        BitRow.spread(struck, 0, least, high, steps);
         int to = (made + 1) * row + target * words;
-        for (int word = 0; word < words; word++) {
+        for (int word = low; word <= high; word++) {
             moved[to + word] |= struck[word];
         }
     }
@@ -423,14 +443,22 @@ final class FillTable {
         for (int hits = 0; met + hits <= violations; hits++) {
             for (int made = 0; made <= cuts; made++) {
                 int to = at(pieces, met + hits, made);
-                for (int word = 0; word < row; word++) {
-                    long kept = moved[made * row + word] & clear[hits * row + word];
-                    reached[to + word] |= kept;
-                    any |= kept;
+                for (int residue = 0; residue < row; residue += words) {
+                    any |= keep(to + residue, made * row + residue, hits * row + residue);
                 }
             }
         }
         return any != 0;
+    }
+
+    private long keep(int to, int from, int where) {
+        long any = 0;
+        for (int word = low; word <= high; word++) {
+            long kept = moved[from + word] & clear[where + word];
+            reached[to + word] |= kept;
+            any |= kept;
+        }
+        return any;
     }
 
     private Score score() {

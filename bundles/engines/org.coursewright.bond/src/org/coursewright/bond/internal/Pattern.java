@@ -61,6 +61,17 @@ final class Pattern {
         return starts;
     }
 
+    /** The same pieces from the other end. */
+    Pattern turned(RunShape shape, Masonry masonry) {
+        long[] turned = new long[pieces.length];
+        Piece.Kind[] turnedKinds = new Piece.Kind[pieces.length];
+        for (int piece = 0; piece < pieces.length; piece++) {
+            turned[pieces.length - 1 - piece] = pieces[piece];
+            turnedKinds[pieces.length - 1 - piece] = kinds[piece];
+        }
+        return new Pattern(shape, masonry, turned, turnedKinds, jointTotal);
+    }
+
     long[] pieces() {
         return pieces;
     }

@@ -1,14 +1,11 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.TreeMap;
 
 import org.coursewright.bond.Piece;
 
@@ -27,7 +24,7 @@ final class RunFiller {
     private final FillTable table;
     private final Effort effort;
     private final Map<Integer, Integer> gaugesByCuts = new HashMap<>();
-    private final Map<Integer, List<List<Gauge>>> groupsByCuts = new HashMap<>();
+    private final FillSearch search;
 
     RunFiller(RunShape shape, Shortfalls shortfalls, Effort effort) {
         this.effort = effort;
@@ -36,6 +33,7 @@ final class RunFiller {
         this.shortfalls = shortfalls;
         gauges = new Gauges(shape, masonry, shortfalls);
         table = new FillTable(shape, masonry, shortfalls, effort);
+        search = new FillSearch(shape, shortfalls, gauges, effort);
     }
 
     /**
@@ -79,41 +77,7 @@ final class RunFiller {
         if (shape.isRaked() || !shape.pins().isEmpty()) {
             return best(windows, true, new FillTable.Score(mostViolations, mostCuts), mostViolations, mostCuts);
         }
-        for (List<Gauge> group : groupsByCuts.computeIfAbsent(mostCuts, this::groups)) {
-            Optional<Pattern> found = anyOf(group, windows, mostViolations, mostCuts);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** Where gauges close to one another cannot be excluded together, each half of them is looked at. */
-    private Optional<Pattern> anyOf(List<Gauge> group, Windows windows, int mostViolations, int mostCuts) {
-        if (group.size() == 1 || effort.isSpent()) {
-            return any(group, windows, mostViolations, mostCuts);
-        }
-        Gauge last = group.get(group.size() - 1);
-        if (!table.mayFill(group.get(0), last, windows.grid(last.joints()), mostViolations, mostCuts)) {
-            return Optional.empty();
-        }
-        int half = group.size() / 2;
-        return anyOf(group.subList(0, half), windows, mostViolations, mostCuts)
-                .or(() -> anyOf(group.subList(half, group.size()), windows, mostViolations, mostCuts));
-    }
-
-    /** The gauges with which the run can be filled at all with no more cuts than that. */
-    private List<List<Gauge>> groups(int mostCuts) {
-        Map<Integer, List<Gauge>> byPieces = new TreeMap<>();
-        gauges.all().stream().filter(gauge -> leastCuts(gauge) <= mostCuts)
-                .forEach(gauge -> byPieces.computeIfAbsent(gauge.pieces(), pieces -> new ArrayList<>()).add(gauge));
-        List<Gauge> fillable = new ArrayList<>();
-        for (List<Gauge> alike : byPieces.values()) {
-            Gauge furthest = Collections.max(alike, Comparator.comparingLong(Gauge::shortfall));
-            table.fill(furthest, new Windows().grid(furthest.joints()), 0, mostCuts);
-            alike.stream().filter(gauge -> table.isReached(gauge, mostCuts)).forEach(fillable::add);
-        }
-        return gauges.groups(fillable);
+        return search.any(windows, mostViolations, mostCuts);
     }
 
     /** The same with some gauges only. */
@@ -233,11 +197,7 @@ final class RunFiller {
     }
 
     private int leastCuts(Gauge gauge) {
-        long bySpecials = gauge.pieces() * shortfalls.specialMost();
-        long cut = shortfalls.cutMost();
-        return gauge.shortfall() <= bySpecials || cut == 0
-                ? 0
-                : (int) ((gauge.shortfall() - bySpecials + cut - 1) / cut);
+        return shortfalls.leastCuts(gauge);
     }
 
     private static boolean isBetter(FillTable.Score one, FillTable.Score other) {

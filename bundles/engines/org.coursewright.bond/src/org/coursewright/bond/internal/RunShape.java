@@ -19,6 +19,11 @@ record RunShape(long length, RunEnd start, RunEnd end, long rakeStart, long rake
         return pins.isEmpty() ? this : new RunShape(length, start, end, rakeStart, rakeEnd, RunPins.NONE);
     }
 
+    /** The same run seen from the other side; pins are left out. */
+    RunShape turned() {
+        return new RunShape(length, end, start, rakeEnd, rakeStart, RunPins.NONE);
+    }
+
     int startJoints() {
         return start == RunEnd.JOINT ? 1 : 0;
     }

@@ -1,6 +1,7 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -26,6 +27,7 @@ final class Shortfalls {
     private final Masonry masonry;
     private final int[][] to;
     private final int[][] carried;
+    private final long specialMost;
 
     Shortfalls(Masonry exact) {
         masonry = exact.coarse(MOST_STEPS);
@@ -38,6 +40,7 @@ final class Shortfalls {
         for (int kind = 0; kind < shorter.size(); kind++) {
             kinds[kind] = masonry.whole() - shorter.get(kind);
         }
+        specialMost = Arrays.stream(kinds).max().orElse(0);
         if (cutSteps > 0) {
             kinds[kinds.length - 1] = cutLeast;
         }
@@ -115,11 +118,23 @@ final class Shortfalls {
 
     /** The greatest shortfall of a special, 0 without specials. */
     long specialMost() {
-        long most = 0;
-        for (int kind = 0; kind < specials(); kind++) {
-            most = Math.max(most, kinds[kind]);
-        }
-        return most;
+        return specialMost;
+    }
+
+    /** By how much so many pieces fall short at most, no more than {@code cuts} of them cut to length. */
+    long most(int pieces, int cuts) {
+        long special = specialMost;
+        long cut = Math.max(special, cutMost());
+        return Math.min(cuts, pieces) * cut + Math.max(0, pieces - cuts) * special;
+    }
+
+    /** The fewest cuts that make up the shortfall of a gauge, whatever its windows. */
+    int leastCuts(Gauge gauge) {
+        long bySpecials = gauge.pieces() * specialMost;
+        long cut = cutMost();
+        return gauge.shortfall() <= bySpecials || cut == 0
+                ? 0
+                : (int) ((gauge.shortfall() - bySpecials + cut - 1) / cut);
     }
 
     /** Residue after one more piece of the kind, or {@link #NOWHERE}. */

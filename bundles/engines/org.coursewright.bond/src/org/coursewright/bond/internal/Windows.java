@@ -27,6 +27,27 @@ final class Windows {
             }
             return false;
         }
+
+        /**
+         * How many joints there is room for at most between the windows.
+         *
+         * @param width of a joint
+         * @param apart from the start of a joint to the start of the next, at least
+         * @param length of the run; all three times the number of joints
+         */
+        long room(long width, long apart, long length) {
+            long joints = 0;
+            long from = 0;
+            for (int window = 0; window < lows.length; window++) {
+                joints += roomIn(lows[window] - from, width, apart);
+                from = Math.max(from, highs[window]);
+            }
+            return joints + roomIn(length - from, width, apart);
+        }
+
+        private static long roomIn(long gap, long width, long apart) {
+            return gap < width ? 0 : (gap - width) / apart + 1;
+        }
     }
 
     private long[] lows = new long[16];
@@ -59,6 +80,20 @@ final class Windows {
             add(start - lap, end + lap, 1);
             grids.clear();
         }
+    }
+
+    /** Whether the window added last lies in the second half of a run of that length. */
+    boolean isLastLate(long length) {
+        return size > 0 && lows[size - 1] + highs[size - 1] > length * parts[size - 1];
+    }
+
+    /** The windows as they look from the end of a run of that length. */
+    Windows turned(long length) {
+        Windows turned = new Windows();
+        for (int window = size - 1; window >= 0; window--) {
+            turned.add(length * parts[window] - highs[window], length * parts[window] - lows[window], parts[window]);
+        }
+        return turned;
     }
 
     private void add(long low, long high, long part) {
