@@ -17,7 +17,7 @@ final class FillTable {
     private final PinMask pins;
     private Gauge gauge = new Gauge(1, 0, 0, 0);
     private Gauge furthest = gauge;
-    private Windows.Grid windows = new Windows.Grid(new long[0], new long[0]);
+    private Windows.Grid windows = Windows.Grid.NONE;
     private int violations;
     private boolean ends;
     private int cuts;

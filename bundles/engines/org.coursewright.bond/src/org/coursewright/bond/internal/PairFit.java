@@ -26,7 +26,9 @@ final class PairFit {
     private final boolean forced;
     private final PatternPool firstPool;
     private final PatternPool secondPool;
-    private final IntList visited = new IntList();
+    /** States of the first run in the order visited, and of the second beside them. */
+    private final IntList firstStates = new IntList();
+    private final IntList secondStates = new IntList();
     private final IntList parents = new IntList();
     private final IntList open = new IntList();
     /** States of the search at hand; kept from search to search, for clearing a few is cheaper than growing anew. */
@@ -119,8 +121,8 @@ final class PairFit {
             while (!open.isEmpty() && !isExhausted()) {
                 steps--;
                 int index = open.removeLast();
-                int at = visited.get(index) / others.states();
-                int beside = visited.get(index) % others.states();
+                int at = firstStates.get(index);
+                int beside = secondStates.get(index);
                 if (ones.isLast(at) && others.isLast(beside)) {
                     return Optional.of(patterns(index));
                 }
@@ -130,12 +132,17 @@ final class PairFit {
         }
 
         void forget() {
-            for (int index = 0; index < visited.size(); index++) {
-                seen[visited.get(index) / Long.SIZE] = 0;
+            for (int index = 0; index < parents.size(); index++) {
+                seen[state(firstStates.get(index), secondStates.get(index)) / Long.SIZE] = 0;
             }
-            visited.clear();
+            firstStates.clear();
+            secondStates.clear();
             parents.clear();
             open.clear();
+        }
+
+        private int state(int at, int beside) {
+            return at * others.states() + beside;
         }
 
         /** Goes one piece on in the run that lags behind. */
@@ -168,13 +175,14 @@ final class PairFit {
             if (!laps(at, beside)) {
                 return;
             }
-            int state = at * others.states() + beside;
+            int state = state(at, beside);
             long bit = 1L << state % Long.SIZE;
             if ((seen[state / Long.SIZE] & bit) == 0) {
                 seen[state / Long.SIZE] |= bit;
-                visited.add(state);
+                open.add(parents.size());
+                firstStates.add(at);
+                secondStates.add(beside);
                 parents.add(parent);
-                open.add(visited.size() - 1);
             }
         }
 
@@ -204,13 +212,12 @@ final class PairFit {
             List<PieceKind> lower = new ArrayList<>();
             List<PieceKind> upper = new ArrayList<>();
             for (int index = last; parents.get(index) >= 0; index = parents.get(index)) {
-                int now = visited.get(index);
-                int before = visited.get(parents.get(index));
-                int at = now / others.states();
-                if (at == before / others.states()) {
-                    upper.add(0, others.between(before % others.states(), now % others.states()));
+                int before = parents.get(index);
+                int at = firstStates.get(index);
+                if (at == firstStates.get(before)) {
+                    upper.add(0, others.between(secondStates.get(before), secondStates.get(index)));
                 } else {
-                    lower.add(0, ones.between(before / others.states(), at));
+                    lower.add(0, ones.between(firstStates.get(before), at));
                 }
             }
             return List.of(pattern(first, one, lower), pattern(second, other, upper));

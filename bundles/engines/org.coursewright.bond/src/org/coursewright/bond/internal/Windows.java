@@ -15,17 +15,33 @@ final class Windows {
      *
      * @param lows where they begin, ascending
      * @param highs where each of them ends
+     * @param furthest where the furthest of them and those before it ends
      */
-    record Grid(long[] lows, long[] highs) {
+    record Grid(long[] lows, long[] highs, long[] furthest) {
+
+        static final Grid NONE = Grid.of(new long[0], new long[0]);
+
+        static Grid of(long[] lows, long[] highs) {
+            long[] furthest = highs.clone();
+            for (int window = 1; window < furthest.length; window++) {
+                furthest[window] = Math.max(furthest[window], furthest[window - 1]);
+            }
+            return new Grid(lows, highs, furthest);
+        }
 
         /** Whether the joint from {@code start} to {@code end} cuts into a window. */
         boolean isMet(long start, long end) {
-            for (int window = 0; window < lows.length && lows[window] < end; window++) {
-                if (highs[window] > start) {
-                    return true;
+            int from = 0;
+            int to = lows.length;
+            while (from < to) {
+                int middle = from + to >>> 1;
+                if (lows[middle] < end) {
+                    from = middle + 1;
+                } else {
+                    to = middle;
                 }
             }
-            return false;
+            return from > 0 && furthest[from - 1] > start;
         }
 
         /**
@@ -119,7 +135,7 @@ final class Windows {
             insert(low, high, window, Math.floorDiv(lows[window] * joints, parts[window]),
                     -Math.floorDiv(-highs[window] * joints, parts[window]));
         }
-        return new Grid(low, high);
+        return Grid.of(low, high);
     }
 
     /** Windows come in long ascending stretches, so few have to move. */
