@@ -2,7 +2,8 @@ package org.coursewright.measure;
 
 /**
  * How a computation that takes longer than 200 ms tells how far it is and learns that it is no longer wanted.
- * Implementations are called from the computing thread, often: both methods return at once.
+ * Both methods are called often and return at once. {@link #done} is called by one thread at a time,
+ * {@link #isCancelled} by any of those that compute.
  */
 public interface Progress {
 

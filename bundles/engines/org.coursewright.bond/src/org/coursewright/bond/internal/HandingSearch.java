@@ -2,7 +2,9 @@ package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.WallFace;
@@ -87,24 +89,29 @@ final class HandingSearch {
     }
 
     private boolean tighten(int[] chosen, Progress progress) {
-        boolean any = false;
-        for (HandingTable table : tables) {
-            progress.checkCancelled();
-            any |= table.tighten(chosen, layings, progress);
-        }
-        return any;
+        return withEach(table -> table.isLoose(chosen), table -> table.tighten(chosen, layings, progress));
     }
 
     private boolean lay(int[] chosen, Progress progress) {
-        boolean any = false;
-        for (HandingTable table : tables) {
-            progress.checkCancelled();
-            if (table.lay(chosen, layings, progress)) {
-                any = true;
-                laid++;
-                progress.done((double) laid / most);
-            }
-        }
-        return any;
+        return withEach(table -> !table.isLaid(chosen), table -> {
+            table.lay(chosen, layings, progress);
+            tell(progress);
+        });
+    }
+
+    /**
+     * Walls do not depend on one another, so they are worked on side by side; what comes out is the same.
+     *
+     * @return whether any table is wanted
+     */
+    private boolean withEach(Predicate<HandingTable> wanted, Consumer<HandingTable> work) {
+        List<HandingTable> all = tables.stream().filter(wanted).toList();
+        all.parallelStream().forEach(work);
+        return !all.isEmpty();
+    }
+
+    private synchronized void tell(Progress progress) {
+        laid++;
+        progress.done((double) laid / most);
     }
 }

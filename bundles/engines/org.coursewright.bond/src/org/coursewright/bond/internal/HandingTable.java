@@ -55,28 +55,30 @@ final class HandingTable {
         return through.size() < 2 || !through.get(0).equals(through.get(1));
     }
 
-    /** @return whether a better bound for these choices was wanted and now stands */
-    boolean tighten(int[] chosen, Layings layings, Progress progress) {
+    /** Whether a better bound for these choices is wanted. */
+    boolean isLoose(int[] chosen) {
+        return alone.length > 1 && bounds[index(chosen)] == null;
+    }
+
+    /** Puts a better bound for these choices. */
+    void tighten(int[] chosen, Layings layings, Progress progress) {
         int index = index(chosen);
-        if (alone.length == 1 || bounds[index] != null) {
-            return false;
-        }
         LayingCost runs = alone[index];
         bounds[index] = new LayingCost(runs.unfillable(), runs.violations(),
                 layings.leastCuts(wall, handings.apply(index), progress));
-        return true;
     }
 
-    /** @return whether the wall had not been laid for these choices yet and is now */
-    boolean lay(int[] chosen, Layings layings, Progress progress) {
+    /** Whether the wall has been laid for these choices. */
+    boolean isLaid(int[] chosen) {
+        return laid.get(index(chosen)) != null;
+    }
+
+    /** Lays the wall for these choices. */
+    void lay(int[] chosen, Layings layings, Progress progress) {
         int index = index(chosen);
-        if (laid.get(index) != null) {
-            return false;
-        }
         WallLayout layout = layings.lay(wall, handings.apply(index), progress);
         laid.set(index, layout);
         bounds[index] = bound(layout, bound(index));
-        return true;
     }
 
     private static LayingCost bound(WallLayout layout, LayingCost before) {

@@ -1,27 +1,27 @@
 package org.coursewright.bond.internal;
 
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.measure.Progress;
 
-/** Lays walls and remembers how, so that equal walls are laid once. */
+/** Lays walls and remembers how, so that equal walls are laid once. Walls may be laid side by side. */
 final class Layings {
 
     /** Edits that are undone come back to what was laid a few answers before. */
     private static final int SOLVES_KEPT = 6;
 
-    /** What is known of a wall so handed. */
+    /** What is known of a wall so handed; locked while it is being found out. */
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
         private Optional<CutProof> proof = Optional.empty();
         private int lastSolve;
     }
 
-    private final Map<HandedWall, Known> known = new HashMap<>();
+    private final Map<HandedWall, Known> known = new ConcurrentHashMap<>();
     private final RunsAlone runs = new RunsAlone();
     private int solves;
 
@@ -49,17 +49,21 @@ final class Layings {
 
     WallLayout lay(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
-        if (found.layout.isEmpty()) {
-            WallLaying laying = new WallLaying(wall, handing);
-            found.layout = Optional.of(laying.lay(() -> prove(found, laying, progress), progress));
+        synchronized (found) {
+            if (found.layout.isEmpty()) {
+                WallLaying laying = new WallLaying(wall, handing);
+                found.layout = Optional.of(laying.lay(() -> prove(found, laying, progress), progress));
+            }
+            return found.layout.get().under(wall.mark());
         }
-        return found.layout.get().under(wall.mark());
     }
 
     /** Cuts of every layout of the wall, so handed, that has no avoidable short lap; proven. */
     int leastCuts(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
-        return found.proof.orElseGet(() -> prove(found, new WallLaying(wall, handing), progress)).cuts();
+        synchronized (found) {
+            return found.proof.orElseGet(() -> prove(found, new WallLaying(wall, handing), progress)).cuts();
+        }
     }
 
     private static CutProof prove(Known known, WallLaying laying, Progress progress) {
