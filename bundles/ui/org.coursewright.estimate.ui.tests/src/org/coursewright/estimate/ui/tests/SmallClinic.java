@@ -25,16 +25,21 @@ final class SmallClinic {
 
     /** Writes it into a folder and returns its file. */
     static Path copyInto(Path folder) throws IOException, ProjectFileException {
-        Path here = Path.of("").toAbsolutePath();
-        while (!Files.exists(here.resolve(DEMO))) {
-            here = here.getParent();
-        }
-        Path file = Files.copy(here.resolve(DEMO), folder.resolve("clinic.coursewright"));
+        Path file = wholeInto(folder);
         try (ProjectSession session = ProjectSession.open(file)) {
             reduce(session);
             session.save();
         }
         return file;
+    }
+
+    /** Copies the whole demo building into a folder and returns its file. */
+    static Path wholeInto(Path folder) throws IOException {
+        Path here = Path.of("").toAbsolutePath();
+        while (!Files.exists(here.resolve(DEMO))) {
+            here = here.getParent();
+        }
+        return Files.copy(here.resolve(DEMO), Files.createDirectories(folder).resolve("clinic.coursewright"));
     }
 
     private static void reduce(ProjectSession session) {

@@ -32,8 +32,11 @@ public final class ChartCanvas extends Canvas {
 
     /** @param shown from now on, or nothing */
     public void show(Optional<Chart> shown) {
+        int before = height();
         chart = shown;
-        getParent().layout(true, true);
+        if (height() != before) {
+            requestLayout();
+        }
         redraw();
     }
 
@@ -56,7 +59,10 @@ public final class ChartCanvas extends Canvas {
 
     @Override
     public Point computeSize(int wide, int high, boolean changed) {
-        int height = high == SWT.DEFAULT ? chart.map(Chart::height).orElse(0) + 2 * MARGIN : high;
-        return new Point(wide == SWT.DEFAULT ? LEAST_WIDTH : wide, height);
+        return new Point(wide == SWT.DEFAULT ? LEAST_WIDTH : wide, high == SWT.DEFAULT ? height() : high);
+    }
+
+    private int height() {
+        return chart.map(Chart::height).orElse(0) + 2 * MARGIN;
     }
 }

@@ -83,6 +83,8 @@ final class ShowMe extends Composite {
                 TakeoffText.none));
         formula.setText(row.map(QuantityRow::line).map(line -> NLS.bind(TakeoffText.formula, Figures.quantity(line
                 .quantity()), line.expression()) + "\n" + NLS.bind(TakeoffText.source, line.source())).orElse(""));
+        title.requestLayout();
+        formula.requestLayout();
         inputs.removeAll();
         row.ifPresent(each -> each.line().inputs().forEach(input -> add(inputs, words.inProject(input.symbol()), words
                 .exact(input.value()))));

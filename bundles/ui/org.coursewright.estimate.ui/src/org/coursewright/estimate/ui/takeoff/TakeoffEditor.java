@@ -70,6 +70,7 @@ public final class TakeoffEditor extends EstimateEditor {
             tree.show(groups, words());
             count.setText(NLS.bind(TakeoffText.shown, groups.stream().mapToInt(group -> group.rows().size()).sum(),
                     taken.rows().size()));
+            count.requestLayout();
             explain();
         });
     }

@@ -97,7 +97,7 @@ final class FaceHeader extends Composite {
         counts.setText(words);
         int needed = counts.computeSize(Math.max(1, counts.getSize().x), SWT.DEFAULT).y;
         if (needed != counts.getSize().y) {
-            getParent().layout(true, true);
+            counts.requestLayout();
         }
     }
 

@@ -42,7 +42,7 @@ final class MarkedLine extends Composite {
             words.setText(sentence);
             setVisible(marked.isPresent());
             ((GridData) getLayoutData()).exclude = marked.isEmpty();
-            getParent().layout(true, true);
+            words.requestLayout();
         }
     }
 

@@ -76,7 +76,8 @@ public final class FindingsView extends ViewPart {
         table.show(rows);
         hintText.setText(hint());
         ((StackLayout) stack.getLayout()).topControl = rows.isEmpty() ? hintPanel : table;
-        stack.layout(true, true);
+        stack.layout();
+        hintText.requestLayout();
         setContentDescription(rows.isEmpty() ? "" : NLS.bind(heading(), counts(rows)));
     }
 

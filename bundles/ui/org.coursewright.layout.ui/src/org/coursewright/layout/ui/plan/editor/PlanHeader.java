@@ -99,6 +99,6 @@ final class PlanHeader extends Composite {
     void say(String text, Optional<Color> trouble) {
         words.setText(text.replace("&", "&&"));
         words.setForeground(trouble.orElse(null));
-        getParent().layout(true, true);
+        words.requestLayout();
     }
 }
