@@ -3,10 +3,12 @@ package org.coursewright.estimate.ui.tests;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -75,9 +77,14 @@ final class Desk {
     }
 
     static void run(String id, Map<String, String> parameters) throws CommandException {
+        order(id, parameters);
+        settle();
+    }
+
+    /** Executes a command, and leaves to the caller what follows. */
+    static void order(String id, Map<String, String> parameters) throws CommandException {
         PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(ParameterizedCommand.generateCommand(
                 PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(id), parameters), null);
-        settle();
     }
 
     static void undo() throws CommandException {
@@ -140,10 +147,56 @@ final class Desk {
 
     /** The field behind a label. */
     static Text field(String label) {
-        List<Control> all = in(shell()).toList();
-        Label words = find(Label.class, each -> each.getText().replace("&", "").equals(label));
-        return all.stream().skip(all.indexOf(words)).filter(Text.class::isInstance).map(Text.class::cast).findFirst()
-                .orElseThrow();
+        return behind(shell(), label, Text.class);
+    }
+
+    /** The first control of its kind behind a label. */
+    static <W extends Control> W behind(Shell in, String label, Class<W> type) {
+        return in(in).dropWhile(each -> !(each instanceof Label words && words.getText().replace("&", "").equals(
+                label))).filter(type::isInstance).map(type::cast).findFirst().orElseThrow(
+                        () -> new AssertionError("Nothing to be seen behind " + label));
+    }
+
+    /** Does what opens a dialog, and something in it that closes it. */
+    static void inDialog(Runnable opening, Consumer<Shell> deed) {
+        List<Throwable> trouble = new ArrayList<>();
+        Display.getCurrent().asyncExec(() -> {
+            Shell dialog = Display.getCurrent().getActiveShell();
+            try {
+                deed.accept(dialog);
+            } catch (RuntimeException | AssertionError e) {
+                trouble.add(e);
+            } finally {
+                dialog.close();
+            }
+        });
+        opening.run();
+        settle();
+        if (!trouble.isEmpty()) {
+            throw new AssertionError(trouble.get(0));
+        }
+    }
+
+    static Button button(Shell in, String label) {
+        return in(in).filter(Button.class::isInstance).map(Button.class::cast).filter(each -> each.getText().replace(
+                "&", "").equals(label)).findFirst().orElseThrow(() -> new AssertionError("No button " + label));
+    }
+
+    /** The list of a dialog that has such a row. */
+    static TableItem row(Shell in, String words) {
+        return in(in).filter(Table.class::isInstance).flatMap(table -> Arrays.stream(((Table) table).getItems()))
+                .filter(
+                        item -> item.getText().equals(words))
+                .findFirst().orElseThrow(() -> new AssertionError("No row " + words));
+    }
+
+    /** Ticks a row as a click on its box does. */
+    static void tick(TableItem row) {
+        row.setChecked(true);
+        Event event = new Event();
+        event.item = row;
+        event.detail = SWT.CHECK;
+        row.getParent().notifyListeners(SWT.Selection, event);
     }
 
     static boolean says(String words) {

@@ -1,6 +1,8 @@
 package org.coursewright.estimate.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -10,8 +12,13 @@ import org.coursewright.core.cost.PriceComparison;
 import org.coursewright.core.cost.PriceResults;
 import org.coursewright.estimate.ui.chart.ChartCanvas;
 import org.coursewright.estimate.ui.part.Figures;
+import org.coursewright.model.building.Bond;
+import org.coursewright.model.building.Wall;
+import org.coursewright.model.estimate.Scenario;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,5 +54,52 @@ class ScenarioJourneyTest {
         String spoken = Desk.find(ChartCanvas.class, chart -> chart.chart().isPresent()).chart().orElseThrow().spoken();
         assertTrue(spoken.contains("bought blocks " + Figures.wholeMoney(comparison.prices().get(1).total().total())),
                 spoken);
+    }
+
+    @Test
+    void newScenarioIsLaidAndPricedBesideTheOthersAndCanBeTakenBack() throws Exception {
+        Desk.inDialog(() -> Desk.press(Desk.button("New Scenario\u2026")), dialog -> {
+            Desk.behind(dialog, "Mark:", Text.class).setText("thick store");
+            assertFalse(Desk.button(dialog, "Add").isEnabled(), "nothing differs yet");
+            Desk.behind(dialog, "In words:", Text.class).setText("South wall of the store laid as headers.");
+            Desk.tick(Desk.row(dialog, "Wall S1"));
+            Combo bond = Desk.behind(dialog, "Laid as:", Combo.class);
+            bond.select(bond.indexOf(otherBond()));
+            Desk.select(bond);
+            Desk.press(Desk.button(dialog, "Add"));
+        });
+        Scenario added = Desk.project().getEstimate().getScenarios().get(1);
+        assertEquals("thick store", added.getMark());
+        assertEquals("S1", added.getWallChoices().get(0).getWalls().get(0).getMark());
+        Desk.await(() -> Arrays.stream(Desk.table("bought blocks").getColumns()).anyMatch(
+                column -> column.getText().equals("thick store")));
+        Table table = Desk.table("bought blocks");
+        PriceComparison comparison = Desk.result(PriceResults.COMPARISON);
+        assertEquals(Figures.amount(comparison.prices().get(2).total().total()), Desk.row(table, "Total").getText(3));
+        assertNotEquals(Desk.row(table, "Total").getText(1), Desk.row(table, "Total").getText(3));
+
+        Desk.undo();
+        assertEquals(1, Desk.project().getEstimate().getScenarios().size());
+    }
+
+    @Test
+    void markOfAnotherScenarioIsRefusedBeforeItIsAdded() {
+        Desk.inDialog(() -> Desk.press(Desk.button("New Scenario\u2026")), dialog -> {
+            Combo specials = Desk.behind(dialog, "Specials:", Combo.class);
+            specials.select(1);
+            Desk.select(specials);
+            Desk.behind(dialog, "Mark:", Text.class).setText("bought blocks");
+            assertFalse(Desk.button(dialog, "Add").isEnabled());
+            Desk.behind(dialog, "Mark:", Text.class).setText("all cut");
+            assertTrue(Desk.button(dialog, "Add").isEnabled());
+            Desk.press(Desk.button(dialog, "Cancel"));
+        });
+        assertEquals(1, Desk.project().getEstimate().getScenarios().size());
+    }
+
+    private static String otherBond() {
+        Wall store = Desk.project().getBuilding().getStoreys().get(0).getWalls().stream().filter(wall -> wall.getMark()
+                .equals("S1")).findFirst().orElseThrow();
+        return store.getBond() == Bond.STRETCHER ? "Header" : "Stretcher";
     }
 }

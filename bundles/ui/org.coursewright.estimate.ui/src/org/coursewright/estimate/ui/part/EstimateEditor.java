@@ -105,7 +105,7 @@ public abstract class EstimateEditor extends EditorPart implements ProjectEditor
         line = new StateLine(parent);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
         if (part != EstimatePart.MIXES) {
-            line.addExport(this::export);
+            addButton(EstimateText.export, () -> run(EXPORT, Map.of(EXPORT + ".part", part.key())));
         }
         Composite body = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
@@ -140,10 +140,26 @@ public abstract class EstimateEditor extends EditorPart implements ProjectEditor
         }
     }
 
-    private void export() {
+    /**
+     * Adds a button beside the line that says what it comes to.
+     *
+     * @param words on it
+     * @param pressed what it does
+     */
+    protected final void addButton(String words, Runnable pressed) {
+        line.addButton(words, pressed);
+    }
+
+    /**
+     * Executes a command on the project that is shown.
+     *
+     * @param id of the command
+     * @param parameters of it, by their ids
+     */
+    protected final void run(String id, Map<String, String> parameters) {
         try {
             ParameterizedCommand command = ParameterizedCommand.generateCommand(getSite().getService(
-                    ICommandService.class).getCommand(EXPORT), Map.of(EXPORT + ".part", part.key()));
+                    ICommandService.class).getCommand(id), parameters);
             shown.activate();
             getSite().getService(IHandlerService.class).executeCommand(command, null);
         } catch (CommandException e) {

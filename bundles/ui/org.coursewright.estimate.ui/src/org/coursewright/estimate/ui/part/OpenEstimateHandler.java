@@ -20,11 +20,23 @@ public final class OpenEstimateHandler extends AbstractHandler {
 
     @Override
     public Object execute(ExecutionEvent event) throws ExecutionException {
+        return open(event, EstimatePart.of(event.getParameter(PART)));
+    }
+
+    /**
+     * Opens a part of the active project's estimate in the window that a command was given in.
+     *
+     * @param event the command
+     * @param part wanted
+     * @return nothing, as results of commands are
+     * @throws ExecutionException if it cannot be opened
+     */
+    public static Object open(ExecutionEvent event, EstimatePart part) throws ExecutionException {
         IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindowChecked(event).getActivePage();
         Optional<ElementInput> project = PlatformUI.getWorkbench().getService(OpenProjects.class).active().map(
                 OpenEstimateHandler::input);
         if (project.isPresent()) {
-            open(page, project.get(), EstimatePart.of(event.getParameter(PART)));
+            open(page, project.get(), part);
         }
         return null;
     }

@@ -89,9 +89,7 @@ public final class PriceEditor extends EstimateEditor {
     @Override
     protected void reveal(EObject element) {
         if (element instanceof Rate rate) {
-            specials = new SpecialPage(page(PriceText.specials), () -> ProjectFormat.of(project()));
             pages.setSelection(0);
-            pages.addListener(SWT.Selection, event -> showSpecials());
             lines.reveal(rate);
         }
     }

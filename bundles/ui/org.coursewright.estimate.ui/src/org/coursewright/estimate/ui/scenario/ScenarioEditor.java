@@ -2,6 +2,7 @@ package org.coursewright.estimate.ui.scenario;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -26,6 +27,8 @@ import org.eclipse.swt.widgets.Label;
 /** The plan beside every scenario, each really laid and priced: as bars and as a table. */
 public final class ScenarioEditor extends EstimateEditor {
 
+    private static final String NEW = "org.coursewright.estimate.ui.newScenario";
+
     private ChartCanvas chart;
     private Label descriptions;
     private ScenarioTable table;
@@ -38,6 +41,7 @@ public final class ScenarioEditor extends EstimateEditor {
 
     @Override
     protected void createBody(Composite body) {
+        addButton(ScenarioText.newScenario, () -> run(NEW, Map.of()));
         GridLayoutFactory.fillDefaults().margins(8, 4).spacing(4, 6).applyTo(body);
         chart = new ChartCanvas(body, ScenarioText.accessibleChart);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(chart);
@@ -55,6 +59,7 @@ public final class ScenarioEditor extends EstimateEditor {
         table.show(compared);
         descriptions.setText(compared.prices().stream().filter(price -> !price.description().isEmpty()).map(price -> NLS
                 .bind(ScenarioText.selected, price.scenario(), price.description())).collect(Collectors.joining("\n")));
+        descriptions.requestLayout();
         chart.show(Optional.of(new StackedBars(CostPart.ALL.stream().map(CostPart::label).toList(), compared.prices()
                 .stream().map(ScenarioEditor::bar).toList(), compared.prices().get(0).currency().getCurrencyCode())));
     }
