@@ -1,12 +1,16 @@
 package org.coursewright.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.WorkbenchException;
 import org.junit.jupiter.api.Test;
 
 class WindowTest {
@@ -25,5 +29,31 @@ class WindowTest {
                 label -> label.getText().equals("No project is open.")).getParent();
 
         assertEquals("<a>Open a project\u2026</a>", Widgets.find(navigator, Link.class).getText());
+    }
+
+    @Test
+    void editorsStayInSightInAnotherPerspectiveAndLeaveNoHoleWhenClosed() throws Exception {
+        Window window = new Window();
+        IWorkbenchPage page = window.page();
+        try {
+            window.choose("Help", "Welcome");
+            assertTrue(page.isEditorAreaVisible());
+
+            perspective("timing");
+            assertTrue(page.isEditorAreaVisible());
+
+            page.closeAllEditors(false);
+            Widgets.settle();
+            assertFalse(page.isEditorAreaVisible());
+        } finally {
+            perspective("planning");
+            window.forgetEverything();
+        }
+    }
+
+    private static void perspective(String name) throws WorkbenchException {
+        PlatformUI.getWorkbench().showPerspective("org.coursewright.workbench." + name,
+                PlatformUI.getWorkbench().getActiveWorkbenchWindow());
+        Widgets.settle();
     }
 }

@@ -6,6 +6,7 @@ import org.coursewright.workbench.OpenProjectsListener;
 import org.coursewright.workbench.accessible.AccessibleName;
 import org.coursewright.workbench.internal.navigator.ProjectTree;
 import org.coursewright.workbench.internal.navigator.ProjectTreeLabels;
+import org.coursewright.workbench.internal.project.ProjectActions;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -26,6 +27,7 @@ final class ElementOutline extends ContentOutlinePage implements OpenProjectsLis
 
     private final EObject root;
     private final OpenProjects projects = PlatformUI.getWorkbench().getService(OpenProjects.class);
+    private ProjectActions actions;
 
     ElementOutline(EObject root) {
         this.root = root;
@@ -41,6 +43,7 @@ final class ElementOutline extends ContentOutlinePage implements OpenProjectsLis
         AccessibleName.give(viewer.getControl(), OutlineText.accessibleName);
         viewer.setAutoExpandLevel(2);
         viewer.setInput(projects); // not the element itself: a tree takes its input for something above its elements
+        actions = new ProjectActions(getSite().getActionBars(), getSite());
         projects.addListener(this);
         getSite().getPage().addPostSelectionListener(this);
     }
@@ -49,6 +52,7 @@ final class ElementOutline extends ContentOutlinePage implements OpenProjectsLis
     public void dispose() {
         getSite().getPage().removePostSelectionListener(this);
         projects.removeListener(this);
+        actions.dispose();
         super.dispose();
     }
 

@@ -19,13 +19,13 @@ public final class ProjectActions {
     }
 
     /**
-     * Undo and redo for editors, which the platform saves by itself.
+     * Undo and redo for editors and what belongs to one, which the platform saves by itself.
      *
-     * @param bars of all editors of one kind
-     * @param window in which they are
+     * @param bars of all editors of one kind, or of a page beside an editor
+     * @param site where they are
      */
-    public ProjectActions(IActionBars bars, IServiceLocator window) {
-        this(bars, List.of(new UndoAction(projects(window)), new RedoAction(projects(window))));
+    public ProjectActions(IActionBars bars, IServiceLocator site) {
+        this(bars, List.of(new UndoAction(projects(site)), new RedoAction(projects(site))));
     }
 
     private ProjectActions(IActionBars bars, List<SessionAction> actions) {

@@ -56,9 +56,14 @@ public final class PropertiesView extends ViewPart implements ISelectionListener
 
     @Override
     public void selectionChanged(IWorkbenchPart part, ISelection selection) {
-        if (part != this) {
+        if (part != this && !(selection.isEmpty() && isShowing())) {
             show(selection);
         }
+    }
+
+    /** Where nothing is selected, as in a part just opened, nothing else is wanted instead of what is shown. */
+    private boolean isShowing() {
+        return form.filter(shown -> projects.sessionOf(shown.element()).isPresent()).isPresent();
     }
 
     @Override

@@ -67,7 +67,7 @@ final class CoursewrightAdvisor extends WorkbenchAdvisor {
         if (projects.sessions().isEmpty()) {
             showWelcome(page);
         }
-        page.setEditorAreaVisible(page.getEditorReferences().length > 0);
+        EditorArea.show(page);
     }
 
     private static void showWelcome(IWorkbenchPage page) {

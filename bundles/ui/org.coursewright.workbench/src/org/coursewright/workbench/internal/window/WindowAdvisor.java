@@ -37,6 +37,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
         IWorkbenchWindow window = getWindowConfigurer().getWindow();
         OpenProjects projects = window.getService(OpenProjects.class);
         window.getSelectionService().addSelectionListener(new ProjectOfSelection(projects));
+        EditorArea.keepIn(window);
         projects.addListener(new WindowTitle(getWindowConfigurer(), projects));
     }
 }
