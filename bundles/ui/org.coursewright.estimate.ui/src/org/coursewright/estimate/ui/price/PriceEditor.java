@@ -1,6 +1,8 @@
 package org.coursewright.estimate.ui.price;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 import org.coursewright.core.cost.PriceOutcome;
 import org.coursewright.core.cost.PriceResults;
@@ -14,7 +16,6 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 
@@ -23,10 +24,7 @@ public final class PriceEditor extends EstimateEditor {
 
     private CTabFolder pages;
     private LineTable lines;
-    private BuildUpPage buildUp;
-    private RangePage range;
-    private SpecialPage specials;
-    private boolean areSpecialsShown;
+    private List<LaterPage> contents = List.of();
     private ShownResult<PriceOutcome> price;
 
     /** Called by the platform. */
@@ -38,37 +36,36 @@ public final class PriceEditor extends EstimateEditor {
     protected void createBody(Composite body) {
         body.setLayout(new FillLayout());
         pages = new CTabFolder(body, SWT.TOP);
-        lines = new LineTable(page(PriceText.lines), new Rates(project(), this::execute), this::select);
-        buildUp = new BuildUpPage(page(PriceText.buildUp), new Shares(project(), this::execute));
-        range = new RangePage(page(PriceText.range));
-        specials = new SpecialPage(page(PriceText.specials), () -> ProjectFormat.of(project()));
+        LaterPage first = new LaterPage(pages, PriceText.lines, this::lines);
+        contents = List.of(first, new LaterPage(pages, PriceText.buildUp, this::buildUp),
+                new LaterPage(pages, PriceText.range, page -> new RangePage(page)::show),
+                new LaterPage(pages, PriceText.specials, this::specials));
         pages.setSelection(0);
-        pages.addListener(SWT.Selection, event -> showSpecials());
-        price = show(PriceResults.RANGE, this::take);
+        first.want(Optional.empty());
+        pages.addListener(SWT.Selection, event -> showChosen());
+        price = show(PriceResults.RANGE, outcome -> contents.forEach(page -> page.show(outcome)));
     }
 
-    /** What lies in a page has the ground of an editor, whatever the theme gives to the page itself. */
-    private Composite page(String title) {
-        Composite page = new Composite(pages, SWT.NONE);
-        page.setLayout(new FillLayout());
-        CTabItem item = new CTabItem(pages, SWT.NONE);
-        item.setText(title);
-        item.setControl(page);
-        return page;
+    private Consumer<PriceOutcome> lines(Composite page) {
+        lines = new LineTable(page, new Rates(project(), this::execute), this::select);
+        return lines::show;
     }
 
-    /** Every length is nested anew for it, so it is worked out once somebody wants to see it. */
-    private void showSpecials() {
-        if (!areSpecialsShown && pages.getSelectionIndex() == pages.getItemCount() - 1) {
-            areSpecialsShown = true;
-            show(PriceResults.MAKE_OR_CUT, specials::show);
-        }
+    private Consumer<PriceOutcome> buildUp(Composite page) {
+        return new BuildUpPage(page, new Shares(project(), this::execute))::show;
     }
 
-    private void take(PriceOutcome outcome) {
-        lines.show(outcome);
-        buildUp.show(outcome);
-        range.show(outcome);
+    /** Every length is nested anew for it, so it is worked out once somebody wants to see it, and apart from the price. */
+    private Consumer<PriceOutcome> specials(Composite page) {
+        SpecialPage specials = new SpecialPage(page, () -> ProjectFormat.of(project()));
+        show(PriceResults.MAKE_OR_CUT, specials::show);
+        return outcome -> {
+            // shown by a result of its own
+        };
+    }
+
+    private void showChosen() {
+        contents.stream().filter(page -> page.isIn(pages.getSelection())).forEach(page -> page.want(price.last()));
     }
 
     @Override
