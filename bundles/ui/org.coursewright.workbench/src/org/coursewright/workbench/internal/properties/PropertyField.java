@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Label;
 abstract class PropertyField {
 
     /** Least width; a field takes whatever room its view has. */
-    private static final int WIDTH = 96;
+    private static final int WIDTH = 64;
 
     private final ElementEditing editing;
     private final PropertyDescriptor property;
