@@ -22,9 +22,11 @@ public record Adjustable(String wall, Optional<String> opening, Dimension dimens
         Objects.requireNonNull(dimension, "dimension");
         Objects.requireNonNull(least, "least");
         Objects.requireNonNull(most, "most");
-        if (opening.isPresent() == (dimension == Dimension.LENGTH)) {
+        boolean ofOpening = dimension != Dimension.LENGTH;
+        boolean ofWall = dimension == Dimension.LENGTH || dimension == Dimension.OFFSET;
+        if (opening.isPresent() ? !ofOpening : !ofWall) {
             throw new IllegalArgumentException(
-                    "Wall %s: an opening has an offset and a width, a wall a length.".formatted(wall));
+                    "Wall %s: an opening has an offset and a width, a wall an offset and a length.".formatted(wall));
         }
         if (least.signum() > 0 || most.signum() < 0) {
             throw new IllegalArgumentException(

@@ -14,7 +14,7 @@ import org.coursewright.measure.Length;
  * @param proposals changes that together spare most within the budget, in the order to make them; none if none spares any
  * @param changed the building with all of them made
  * @param after that building, laid
- * @param profiles of every dimension that may change, in the order of the request
+ * @param profiles of every dimension that may change, in the order of the request, those of walls that may move last
  */
 public record Advice(BondResult before, List<Proposal> proposals, BondRequest changed, BondResult after,
         List<DimensionProfile> profiles) {

@@ -2,7 +2,10 @@ package org.coursewright.bond.advice;
 
 /** What of an element may change. */
 public enum Dimension {
-    /** Where an opening begins along its wall; its lintel goes with it. */
+    /**
+     * Where an opening begins along its wall, its lintel going with it; or how far a wall stands across its own direction, walls
+     * that end at it becoming longer or shorter.
+     */
     OFFSET,
     /** How wide an opening is; its beginning stays, and its lintel grows or shrinks with it. */
     WIDTH,

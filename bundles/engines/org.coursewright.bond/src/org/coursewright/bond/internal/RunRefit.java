@@ -18,9 +18,10 @@ import org.coursewright.bond.Piece;
  */
 final class RunRefit {
 
-    /** So many of the cheapest are kept of those near to how the run was filled, and of those with the fewest cuts. */
+    /** So many of the cheapest are kept of those near to how the run was filled, of those with the fewest cuts, and of others of these. */
     private static final int MOST_NEAR = 8;
     private static final int MOST_FEW = 5;
+    private static final int MOST_VARIED = 3;
 
     /** Pieces in order that fill the run; cheaper to have many of than patterns. */
     private record Order(long[] pieces, Piece.Kind[] kinds, long jointTotal, long cost) {
@@ -53,7 +54,45 @@ final class RunRefit {
         found.clear();
         fewest.forEach(this::add);
         patterns.addAll(cheapest(MOST_FEW));
+        vary();
+        patterns.addAll(first(MOST_VARIED));
         return List.copyOf(patterns);
+    }
+
+    /**
+     * Puts first one order of every set of pieces, then a second one of each, the cheapest set first: sets lap with one another
+     * better than a set does with itself.
+     */
+    private void vary() {
+        found.sort(Comparator.comparingLong(Order::cost).thenComparingLong(Order::jointTotal)
+                .thenComparingInt(this::unevenness));
+        List<Order> varied = new ArrayList<>();
+        for (int round = 0; varied.size() < found.size(); round++) {
+            for (int index = 0; index < found.size(); index++) {
+                boolean same = index >= round && isAlike(found.get(index), found.get(index - round));
+                boolean more = index > round && isAlike(found.get(index), found.get(index - round - 1));
+                if (same && !more) {
+                    varied.add(found.get(index));
+                }
+            }
+        }
+        found.clear();
+        found.addAll(varied);
+    }
+
+    private static boolean isAlike(Order one, Order other) {
+        return one.cost() == other.cost() && one.jointTotal() == other.jointTotal();
+    }
+
+    /** By how many pieces that are not whole the halves of the run differ. */
+    private int unevenness(Order order) {
+        int difference = 0;
+        for (int piece = 0; piece < order.pieces().length; piece++) {
+            if (order.pieces()[piece] != masonry.whole()) {
+                difference += 2 * piece < order.pieces().length ? 1 : -1;
+            }
+        }
+        return Math.abs(difference);
     }
 
     private void addNear(long[] pieces) {
@@ -69,6 +108,10 @@ final class RunRefit {
 
     private List<Pattern> cheapest(int most) {
         found.sort(Comparator.comparingLong(Order::cost));
+        return first(most);
+    }
+
+    private List<Pattern> first(int most) {
         List<Pattern> patterns = new ArrayList<>();
         for (int index = 0; index < found.size() && patterns.size() < most; index++) {
             Order order = found.get(index);

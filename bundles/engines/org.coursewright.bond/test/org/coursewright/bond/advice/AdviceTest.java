@@ -69,8 +69,8 @@ class AdviceTest {
             assertThat(proposal.from()).isEqualTo(in("44 1/4"));
             assertThat(proposal.to()).isEqualTo(in("43"));
             assertThat(proposal.movement()).isEqualTo(in("1 1/4"));
-            assertThat(proposal.before().cutPieces()).isEqualTo(advice.before().cutPieces());
-            assertThat(proposal.after().cutPieces()).isZero();
+            assertThat(proposal.cutsBefore()).isEqualTo(advice.before().cutPieces());
+            assertThat(proposal.cutsAfter()).isZero();
         });
         assertThat(advice.after().cutPieces()).isZero();
         assertThat(advice.after().lapViolations()).isZero();

@@ -77,10 +77,10 @@ final class FitJson {
         write(change.adjustable());
         json.member("from", change.from());
         json.member("to", change.to());
-        json.member("cutsBefore", change.before().cutPieces());
-        json.member("cutsAfter", change.after().cutPieces());
-        json.member("lapsBefore", change.before().lapViolations());
-        json.member("lapsAfter", change.after().lapViolations());
+        json.member("cutsBefore", change.cutsBefore());
+        json.member("cutsAfter", change.cutsAfter());
+        json.member("lapsBefore", change.lapsBefore());
+        json.member("lapsAfter", change.lapsAfter());
         json.member("blocksCutUpBefore", proposal.before().cutUp());
         json.member("blocksCutUpAfter", proposal.after().cutUp());
         json.object("saved", () -> write(proposal.saving()));

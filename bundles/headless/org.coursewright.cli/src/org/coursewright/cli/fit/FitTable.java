@@ -66,8 +66,8 @@ final class FitTable {
             Proposal change = proposal.change();
             table.row(what(change.adjustable()), format.format(change.from()), format.format(change.to()),
                     (change.to().isLessThan(change.from()) ? "-" : "+") + format.format(change.movement()),
-                    change.before().cutPieces() + " -> " + change.after().cutPieces(),
-                    change.before().lapViolations() + " -> " + change.after().lapViolations(),
+                    change.cutsBefore() + " -> " + change.cutsAfter(),
+                    change.lapsBefore() + " -> " + change.lapsAfter(),
                     proposal.before().cutUp() + " -> " + proposal.after().cutUp(), proposal.saving().blocks(),
                     proposal.saving().minutes().map(FitTable::shown).orElse(UNKNOWN),
                     proposal.saving().cost().map(cost -> cost.rounded().toString()).orElse(UNKNOWN));
@@ -78,7 +78,8 @@ final class FitTable {
     private static String what(Adjustable adjustable) {
         String wall = "wall " + adjustable.wall();
         return adjustable.opening().map(opening -> "%s, %s: %s".formatted(wall, opening,
-                adjustable.dimension() == Dimension.OFFSET ? "move" : "width")).orElse(wall + ": length");
+                adjustable.dimension() == Dimension.OFFSET ? "move" : "width"))
+                .orElse(wall + (adjustable.dimension() == Dimension.OFFSET ? ": move sideways" : ": length"));
     }
 
     private List<String> summary() {

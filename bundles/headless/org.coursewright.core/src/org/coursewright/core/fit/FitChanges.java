@@ -5,8 +5,11 @@ import java.util.Objects;
 
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.advice.Advice;
+import org.coursewright.bond.advice.Dimension;
 import org.coursewright.bond.advice.Proposal;
+import org.coursewright.measure.Length;
 import org.coursewright.model.building.Opening;
+import org.coursewright.model.building.Wall;
 import org.coursewright.model.edit.command.MoveOpeningCommand;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.coursewright.model.edit.command.ResizeOpeningCommand;
@@ -27,15 +30,21 @@ public final class FitChanges {
      *
      * @param advice whose proposal it is
      * @param proposal one of its proposals
-     * @return undoable commands to execute in order, at least one
+     * @return undoable commands to execute in order, at least one unless a wall that is to move cannot any more
      * @throws IllegalArgumentException if its wall or opening is not in the project any more
      */
     public List<ProjectCommand> commands(Advice advice, Proposal proposal) {
         String wall = proposal.adjustable().wall();
         return proposal.adjustable().opening()
                 .map(mark -> List.of(command(walls.opening(wall, mark), proposal)))
-                .orElseGet(() -> new LengthChange(walls.wall(wall), face(advice, wall))
-                        .commands(proposal.to().minus(proposal.from())));
+                .orElseGet(() -> commands(walls.wall(wall), advice, proposal));
+    }
+
+    private static List<ProjectCommand> commands(Wall wall, Advice advice, Proposal proposal) {
+        Length change = proposal.to().minus(proposal.from());
+        return proposal.adjustable().dimension() == Dimension.OFFSET
+                ? SidewaysMove.of(wall).map(move -> move.command(change)).stream().toList()
+                : new LengthChange(wall, face(advice, wall.getMark())).commands(change);
     }
 
     private static ProjectCommand command(Opening opening, Proposal proposal) {

@@ -7,10 +7,10 @@ import org.coursewright.bond.advice.Proposal;
 /**
  * One change of the project, made after those proposed before it.
  *
- * @param change what changes, and its wall before and after
- * @param before what its wall takes before
- * @param after what its wall takes after
- * @param saving what it spares in its wall
+ * @param change what changes, and the walls that it changes before and after
+ * @param before what these walls take before
+ * @param after what they take after
+ * @param saving what it spares in them
  */
 public record FitProposal(Proposal change, UnitsTaken before, UnitsTaken after, Saving saving) {
 

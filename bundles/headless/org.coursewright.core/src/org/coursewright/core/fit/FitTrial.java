@@ -27,9 +27,9 @@ final class FitTrial {
         FitChanges changes = new FitChanges(copy);
         Set<String> strays = new HashSet<>();
         advice.proposals().forEach(proposal -> {
-            boolean made = changes.commands(advice, proposal).stream().map(FitTrial::execute).reduce(true,
-                    Boolean::logicalAnd);
-            if (!made) {
+            List<ProjectCommand> commands = changes.commands(advice, proposal);
+            boolean made = commands.stream().map(FitTrial::execute).reduce(true, Boolean::logicalAnd);
+            if (!made || commands.isEmpty()) {
                 strays.add(proposal.adjustable().wall());
             }
         });

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 
-import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.Advice;
 import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.BondAdvisor;
@@ -18,8 +17,8 @@ import org.coursewright.measure.Progress;
 import org.coursewright.model.project.Project;
 
 /**
- * Finds changes of a project's dimensions that spare cuts. Openings may change within their tolerances, walls that end in
- * the open within that of the settings, in quarters of an inch or in 5 mm. What is proposed has been tried on a copy of
+ * Finds changes of a project's dimensions that spare cuts. Openings and walls may change within their tolerances, walls
+ * that end in the open and have none within that of the settings, in quarters of an inch or in 5 mm. What is proposed has been tried on a copy of
  * the project: it reads back as what was laid.
  */
 public final class ProjectFit {
@@ -47,24 +46,32 @@ public final class ProjectFit {
         Translation translation = BondTranslator.translate(project);
         Savings savings = new Savings(new UnitCount(translation.request(), progress), new UnitRates(settings.rate(),
                 PieceCostBook.of(project), new ProjectWalls(project)));
-        List<Adjustable> adjustables = new Tolerances(project, translation, settings).adjustables();
-        Advice advice = advise(project, translation, adjustables, settings, progress);
+        AdviceRequest request = request(project, translation, settings, progress);
+        Advice advice = advisor.advise(request, progress);
         FitTrial trial = new FitTrial(project);
         for (Set<String> strays = trial.strays(advice); !strays.isEmpty(); strays = trial.strays(advice)) {
-            Set<String> left = strays;
-            adjustables = adjustables.stream().filter(each -> !left.contains(each.wall())).toList();
-            advice = advise(project, translation, adjustables, settings, progress);
+            request = without(request, strays);
+            advice = advisor.advise(request, progress);
         }
         return outcome(advice, savings, translation);
     }
 
-    private Advice advise(Project project, Translation translation, List<Adjustable> adjustables, FitSettings settings,
+    private static AdviceRequest request(Project project, Translation translation, FitSettings settings,
             Progress progress) {
         Length step = project.getDisplayUnit() == DisplayUnit.MILLIMETRE ? FIVE_MILLIMETRES : QUARTER_INCH;
         List<KeepClear> keepClear = translation.abutments().stream()
                 .map(each -> new KeepClear(each.wall(), each.from(), each.to())).toList();
-        return advisor.advise(
-                new AdviceRequest(translation.request(), adjustables, keepClear, step, settings.budget()), progress);
+        return new AdviceRequest(translation.request(), new Tolerances(project, translation, settings).adjustables(),
+                new MoveTolerances(project, translation, step).moves(settings, progress), keepClear, step,
+                settings.budget());
+    }
+
+    /** The same, but that walls which do not read back as they were laid stay as they are. */
+    private static AdviceRequest without(AdviceRequest request, Set<String> walls) {
+        return new AdviceRequest(request.building(),
+                request.adjustables().stream().filter(each -> !walls.contains(each.wall())).toList(),
+                request.moves().stream().filter(each -> !walls.contains(each.adjustable().wall())).toList(),
+                request.keepClear(), request.step(), request.budget());
     }
 
     private static FitOutcome outcome(Advice advice, Savings savings, Translation translation) {

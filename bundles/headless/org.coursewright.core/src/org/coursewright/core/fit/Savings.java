@@ -22,7 +22,7 @@ final class Savings {
         this.rates = rates;
     }
 
-    /** What one change spares in its wall. */
+    /** What one change spares in the walls that it changes. */
     FitProposal of(Proposal proposal) {
         UnitsTaken before = count.by(proposal.before());
         UnitsTaken after = count.by(proposal.after());
@@ -31,10 +31,13 @@ final class Savings {
 
     /** What all changes spare in the whole building, its walls in the same order before and after. */
     Saving of(BondResult before, BondResult after) {
-        List<Saving> walls = IntStream.range(0, before.walls().size())
-                .mapToObj(wall -> saving(before.walls().get(wall), after.walls().get(wall))).toList();
-        return new Saving(before.lapViolations() - after.lapViolations(),
-                count.by(before).minus(count.by(after)),
+        return saving(before.walls(), after.walls());
+    }
+
+    private Saving saving(List<WallLayout> before, List<WallLayout> after) {
+        List<Saving> walls = IntStream.range(0, before.size())
+                .mapToObj(wall -> saving(before.get(wall), after.get(wall))).toList();
+        return new Saving(walls.stream().mapToInt(Saving::laps).sum(), count.by(before).minus(count.by(after)),
                 sum(walls.stream().map(Saving::minutes).toList(), BigDecimal::add),
                 sum(walls.stream().map(Saving::cost).toList(), Money::plus));
     }

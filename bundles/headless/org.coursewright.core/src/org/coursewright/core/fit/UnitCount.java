@@ -1,11 +1,11 @@
 package org.coursewright.core.fit;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 import org.coursewright.bond.BondRequest;
-import org.coursewright.bond.BondResult;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.PieceStock;
 import org.coursewright.bond.WallFace;
@@ -32,8 +32,8 @@ final class UnitCount {
         }
     }
 
-    UnitsTaken by(BondResult result) {
-        return result.walls().stream().map(this::by).reduce(UnitsTaken.NONE, UnitsTaken::plus);
+    UnitsTaken by(List<WallLayout> walls) {
+        return walls.stream().map(this::by).reduce(UnitsTaken.NONE, UnitsTaken::plus);
     }
 
     UnitsTaken by(WallLayout layout) {

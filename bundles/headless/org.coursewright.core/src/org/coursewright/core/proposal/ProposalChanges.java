@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.coursewright.bond.WallFace;
 import org.coursewright.core.bond.BondTranslator;
 import org.coursewright.core.fit.LengthChange;
+import org.coursewright.core.fit.SidewaysMove;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
@@ -29,7 +30,7 @@ public record ProposalChanges(Proposal proposal) {
             return Optional.empty();
         }
         return switch (proposal.getDimension()) {
-            case OFFSET -> opening().map(Opening::getOffset);
+            case OFFSET -> opening().map(Opening::getOffset).or(() -> sideways().map(SidewaysMove::offset));
             case WIDTH -> opening().map(Opening::getWidth);
             case LENGTH -> face().map(WallFace::length);
         };
@@ -44,7 +45,8 @@ public record ProposalChanges(Proposal proposal) {
     List<ProjectCommand> commands() {
         return switch (proposal.getDimension()) {
             case OFFSET -> opening().<ProjectCommand>map(each -> new MoveOpeningCommand(each, proposal.getTo()))
-                    .stream().toList();
+                    .or(() -> sideways().map(move -> move.command(proposal.getTo().minus(move.offset())))).stream()
+                    .toList();
             case WIDTH -> opening()
                     .<ProjectCommand>map(each -> new ResizeOpeningCommand(each, proposal.getTo(), each.getHeight()))
                     .stream().toList();
@@ -55,6 +57,11 @@ public record ProposalChanges(Proposal proposal) {
 
     private Optional<Opening> opening() {
         return Optional.ofNullable(proposal.getOpening());
+    }
+
+    /** How the wall moves if it is the wall that is to. */
+    private Optional<SidewaysMove> sideways() {
+        return proposal.getOpening() == null ? SidewaysMove.of(proposal.getWall()) : Optional.empty();
     }
 
     private Optional<WallFace> face() {

@@ -2,11 +2,13 @@ package org.coursewright.bond.advice.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.Change;
 import org.coursewright.bond.advice.Proposal;
+import org.coursewright.bond.advice.WallMove;
 import org.coursewright.bond.internal.HandedBuilding;
 import org.coursewright.measure.Progress;
 
@@ -22,14 +24,33 @@ final class Promise {
     private final List<Proposal> proposals = new ArrayList<>();
     private final HandedBuilding changed;
 
-    Promise(HandedBuilding planned, List<WallOption> chosen, Terms terms, Progress progress) {
+    /** @param moved walls that have moved before the other changes are made */
+    Promise(HandedBuilding planned, MovedWalls moved, List<WallOption> chosen, Terms terms, Progress progress) {
         this.planned = planned;
         this.terms = terms;
         this.progress = progress;
+        moved.moves().forEach(this::propose);
         for (int index = 0; index < chosen.size(); index++) {
-            propose(planned.request().walls().get(index), planned.result().walls().get(index), chosen.get(index));
+            WallFace wall = planned.request().walls().get(index);
+            WallLayout layout = planned.result().walls().get(index);
+            Optional<WallFace> face = moved.face(wall.mark());
+            propose(face.orElse(wall), face.map(each -> planned.lay(each, progress)).orElse(layout),
+                    chosen.get(index));
         }
         changed = planned.with(chosen.stream().map(WallOption::face).toList(), progress);
+    }
+
+    /** Lays the walls that a moved wall changes. */
+    private void propose(MovedWalls.Move move) {
+        WallMove wall = move.wall();
+        List<WallLayout> before = new ArrayList<>();
+        List<WallLayout> after = new ArrayList<>();
+        for (WallFace face : move.place().faces()) {
+            before.addAll(planned.result().walls().stream().filter(each -> each.mark().equals(face.mark())).toList());
+            after.add(planned.lay(face, progress));
+        }
+        proposals.add(new Proposal(wall.adjustable(), wall.planned(), wall.planned().plus(move.place().change()),
+                before, after));
     }
 
     /** Lays the wall after each of its changes. */
@@ -42,7 +63,7 @@ final class Promise {
             face = faceChange.by(change.by()).orElseThrow();
             WallLayout after = planned.lay(face, progress);
             proposals.add(new Proposal(change.adjustable(), faceChange.planned(),
-                    faceChange.planned().plus(change.by()), before, after));
+                    faceChange.planned().plus(change.by()), List.of(before), List.of(after)));
             before = after;
         }
     }

@@ -35,6 +35,12 @@ record Terms(Length step, Length budget, List<KeepClear> keepClear, int dimensio
         return new Terms(request.step(), UNLIMITED, request.keepClear(), 1);
     }
 
+    /** @return what is left of these terms when walls have moved */
+    Terms after(MovedWalls moved) {
+        return new Terms(step, isLimited() ? budget.minus(moved.movement()) : budget, moved.keepClear(keepClear),
+                dimensions);
+    }
+
     /** @return whether all changes together may only come to so much */
     boolean isLimited() {
         return !budget.equals(UNLIMITED);
