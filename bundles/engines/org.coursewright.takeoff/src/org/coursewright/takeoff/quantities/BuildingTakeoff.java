@@ -74,7 +74,7 @@ public final class BuildingTakeoff {
                         .formatted(type.unit().type())));
         PieceTally pieces = walls.stream().map(WallQuantities::pieces).reduce(PieceTally.NONE, PieceTally::plus);
         CutPlan plan = planner.plan(new CutStock(type.face(), rule.kerf(), rule.endTrimmed()), pieces.cuts(), progress);
-        return new UnitOrder(type.unit(), type.face(), walls.stream().map(wall -> wall.wall().mark()).toList(), pieces,
+        return new UnitOrder(type.unit(), type.face(), walls.stream().map(WallPieces::of).toList(), pieces,
                 walls.stream().mapToLong(WallQuantities::lowPieces).sum(), plan, rule.breakage());
     }
 

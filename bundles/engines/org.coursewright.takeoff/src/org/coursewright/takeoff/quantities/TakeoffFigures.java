@@ -34,17 +34,18 @@ public final class TakeoffFigures {
     private static void addUnits(UnitOrder order, List<Figure> figures) {
         String type = order.unit().type();
         PieceTally pieces = order.pieces();
-        figures.add(count(type, pieces.whole(), Trace.of(TakeoffFormulas.WHOLE).from(order.walls())));
+        figures.add(count(type, pieces.whole(), Trace.of(TakeoffFormulas.WHOLE).from(order.walls(
+                wall -> wall.pieces().whole() > 0))));
         for (Map.Entry<Length, Long> special : order.orderedSpecials().entrySet()) {
             figures.add(count(type + " " + special.getKey(), special.getValue(), Trace.of(TakeoffFormulas.SPECIALS,
                     TraceInput.of("pieces", pieces.specials().get(special.getKey())), TraceInput.of("breakage", order
                             .breakage()))
-                    .from(order.walls())));
+                    .from(order.walls(wall -> wall.pieces().specials().containsKey(special.getKey())))));
         }
         figures.add(count(type, order.cutting().units(), cutting(order)));
         if (order.lowPieces() > 0) {
             figures.add(count(type, order.lowPieces(), Trace.of(TakeoffFormulas.LOW, TraceInput.of("height", order
-                    .unit().height())).from(order.walls())));
+                    .unit().height())).from(order.walls(wall -> wall.lowPieces() > 0))));
         }
         figures.add(count(type, order.ordered(), Trace.of(TakeoffFormulas.ORDERED, TraceInput.of("whole", pieces
                 .whole()), TraceInput.of("cutting", order.cutting().units()), TraceInput.of("breakage",
@@ -59,7 +60,7 @@ public final class TakeoffFigures {
         inputs.add(TraceInput.of("kerf", order.cutting().stock().kerf()));
         order.pieces().cuts().forEach((length, count) -> inputs.add(TraceInput.of("pieces of " + length, count)));
         inputs.add(TraceInput.of("least possible", order.cutting().lowerBound()));
-        return new Trace(TakeoffFormulas.CUTTING, inputs, order.walls());
+        return new Trace(TakeoffFormulas.CUTTING, inputs, order.walls(wall -> wall.pieces().cutCount() > 0));
     }
 
     private static void addMortar(MortarOrder order, List<Figure> figures) {

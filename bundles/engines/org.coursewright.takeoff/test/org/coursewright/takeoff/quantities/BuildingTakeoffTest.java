@@ -16,6 +16,7 @@ import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 import org.coursewright.measure.UnitCode;
 import org.coursewright.takeoff.Figure;
+import org.coursewright.takeoff.Formula;
 import org.coursewright.takeoff.Fraction;
 import org.coursewright.takeoff.TraceInput;
 import org.coursewright.takeoff.Volume;
@@ -70,6 +71,24 @@ class BuildingTakeoffTest {
         List<UnitOrder> orders = measure(wall("W1"), header).units();
         assertThat(orders).extracting(UnitOrder::face).containsExactly(mm(290), mm(140));
         assertThat(orders.get(1).cutting().units()).isEqualTo(1);
+    }
+
+    /** A wall of whole units only has no part in the line of what is cut. */
+    @Test
+    void lineIsTakenFromTheWallsThatHavePiecesOfItsKind() {
+        LaidRun whole = new LaidRun(mm(0), mm(290), mm(0), false, false,
+                List.of(LaidPiece.square(mm(290), Kind.WHOLE)));
+        LaidWall plain = new LaidWall("P", BLOCK, mm(140), List.of(new LaidCourse(1, mm(90), mm(10), List.of(whole))));
+        List<Figure> figures = TakeoffFigures.of(measure(wall("W1"), plain));
+
+        assertThat(taken(figures, TakeoffFormulas.WHOLE)).containsExactly("W1", "P");
+        assertThat(taken(figures, TakeoffFormulas.CUTTING)).containsExactly("W1");
+        assertThat(taken(figures, TakeoffFormulas.ORDERED)).containsExactly("W1", "P");
+    }
+
+    private static List<String> taken(List<Figure> figures, Formula formula) {
+        return figures.stream().map(Figure::trace).filter(trace -> trace.formula().equals(formula)).findFirst()
+                .orElseThrow().elements();
     }
 
     @Test
