@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.layout.ui.part.OpeningPlace;
 import org.coursewright.workbench.accessible.AccessibleName;
+import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -21,7 +22,10 @@ import org.eclipse.swt.widgets.Composite;
 public final class AdviceStrip extends Canvas {
 
     private static final int HEIGHT = 112;
-    private static final int WORDS = 330;
+    /** Least width of the words, so that the columns stay where they are while words change. */
+    private static final int WORDS = 270;
+    /** Width of a number of cuts beside the columns. */
+    private static final int NUMBER = 64;
     private static final int MARGIN = 8;
     private static final int OVER = 18;
     private static final int UNDER = 26;
@@ -80,7 +84,8 @@ public final class AdviceStrip extends Canvas {
     }
 
     private Optional<StripScale> scale() {
-        Rectangle area = new Rectangle(WORDS, OVER, Math.max(1, getSize().x - WORDS - MARGIN),
+        int left = Math.max(WORDS, FigureUtilities.getTextExtents(spoken(), getFont()).width) + MARGIN + NUMBER;
+        Rectangle area = new Rectangle(left, OVER, Math.max(1, getSize().x - left - MARGIN),
                 Math.max(1, getSize().y - OVER - UNDER));
         return content.flatMap(StripContent::cuts).filter(cuts -> !cuts.points().isEmpty())
                 .map(cuts -> new StripScale(cuts, area));

@@ -1,6 +1,7 @@
 package org.coursewright.layout.ui.strip;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.coursewright.bond.advice.ProfilePoint;
@@ -34,8 +35,8 @@ record StripPainter(StripContent content, StripScale scale) {
         cuts.points().forEach(point -> column(graphics, point));
         cuts.best().forEach(point -> mark(graphics, scale.column(point)));
         axis(graphics);
-        content.at().ifPresent(at -> {
-            int x = scale.x(cuts.grip().between(cuts.planned(), at));
+        content.at().filter(scale::contains).ifPresent(at -> {
+            int x = scale.x(at);
             graphics.setForegroundColor(ink().basic().accent());
             graphics.setLineWidth(LINE);
             graphics.drawLine(x, scale.area().y, x, scale.area().bottom() + UNDER_MARKS);
@@ -50,21 +51,20 @@ record StripPainter(StripContent content, StripScale scale) {
         String most = NLS.bind(StripText.cuts, scale.cuts().mostCuts());
         int width = FigureUtilities.getTextExtents(most, graphics.getFont()).width;
         graphics.drawText(most, area.x - width - GAP, area.y);
-        OpeningPlace at = content.at().orElse(scale.cuts().planned());
-        Rectangle here = box(graphics, at);
+        Optional<Rectangle> here = content.at().filter(scale::contains).map(at -> box(graphics, at));
         List<ProfilePoint> points = scale.cuts().points();
         Stream.of(0, points.size() - 1).distinct().map(points::get).map(scale.cuts()::place)
-                .filter(end -> !box(graphics, end).getExpanded(GAP, 0).intersects(here))
+                .filter(end -> here.filter(box(graphics, end).getExpanded(GAP, 0)::intersects).isEmpty())
                 .forEach(end -> graphics.drawText(words(end), box(graphics, end).getLocation()));
         graphics.setForegroundColor(ink().basic().accent());
-        graphics.drawText(words(at), here.getLocation());
+        here.ifPresent(box -> graphics.drawText(words(content.at().orElseThrow()), box.getLocation()));
     }
 
     /** The pixels of a place's dimension under the columns. */
     private Rectangle box(Graphics graphics, OpeningPlace place) {
         Dimension size = FigureUtilities.getTextExtents(words(place), graphics.getFont());
         Rectangle area = scale.area();
-        int middle = scale.x(scale.cuts().grip().between(scale.cuts().planned(), place));
+        int middle = scale.x(place);
         int x = Math.max(area.x, Math.min(area.right() - size.width, middle - size.width / 2));
         return new Rectangle(x, area.bottom() + UNDER_MARKS, size.width, size.height);
     }

@@ -8,7 +8,6 @@ final class StripText extends NLS {
     public static String atLeastThere;
     public static String cuts;
     public static String fewest;
-    public static String fewestOf;
     public static String fromStart;
     public static String goesOn;
     public static String here;

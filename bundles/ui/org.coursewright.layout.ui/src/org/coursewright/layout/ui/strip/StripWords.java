@@ -58,9 +58,7 @@ record StripWords(StripContent content) {
         List<ProfilePoint> best = cuts.best();
         OpeningPlace at = content.at().orElse(cuts.planned());
         return best.stream().min(Comparator.comparing(point -> cuts.grip().between(at, cuts.place(point)).abs()))
-                .map(point -> NLS.bind(best.size() == 1 ? StripText.fewest : StripText.fewestOf, new Object[]{
-                        point.cutPieces(), value(cuts, cuts.place(point)), best.size()}))
-                .orElse("");
+                .map(point -> NLS.bind(StripText.fewest, point.cutPieces(), value(cuts, cuts.place(point)))).orElse("");
     }
 
     /** A place's dimension: how far along the wall, or how wide. */
