@@ -7,7 +7,6 @@ final class EditorText extends NLS {
 
     public static String accessibleFace;
     public static String anyPiece;
-    public static String cannotExport;
     public static String clearMarks;
     public static String counts;
     public static String cut;
@@ -17,6 +16,8 @@ final class EditorText extends NLS {
     public static String failed;
     public static String firstAnswer;
     public static String fit;
+    public static String gauges;
+    public static String gaugesHint;
     public static String improved;
     public static String laying;
     public static String layUpTo;
@@ -35,7 +36,6 @@ final class EditorText extends NLS {
     public static String pinJointTitle;
     public static String pinPiece;
     public static String pinned;
-    public static String pngFiles;
     public static String unfold;
     public static String unfoldHint;
     public static String unpin;

@@ -9,6 +9,7 @@ import org.coursewright.layout.ui.chain.ChainExtent;
 import org.coursewright.layout.ui.paint.FacePainter;
 import org.coursewright.measure.Length;
 import org.eclipse.draw2d.FigureCanvas;
+import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.geometry.Insets;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.swt.SWT;
@@ -19,6 +20,7 @@ final class FaceFit {
 
     private final GraphicalViewer viewer;
     private final Supplier<Optional<ChainExtent>> extent;
+    private final Supplier<Optional<Length>> course;
     private final Runnable refresh;
     private boolean kept = true;
     private boolean fitting;
@@ -27,11 +29,14 @@ final class FaceFit {
     /**
      * @param viewer of the wall
      * @param extent of what is shown
+     * @param course how high a course is
      * @param refresh places everything anew
      */
-    FaceFit(GraphicalViewer viewer, Supplier<Optional<ChainExtent>> extent, Runnable refresh) {
+    FaceFit(GraphicalViewer viewer, Supplier<Optional<ChainExtent>> extent, Supplier<Optional<Length>> course,
+            Runnable refresh) {
         this.viewer = viewer;
         this.extent = extent;
+        this.course = course;
         this.refresh = refresh;
         viewer.getControl().addListener(SWT.Resize, event -> again());
         DiagramScale.zoom(viewer).addZoomListener(zoom -> kept &= fitting);
@@ -55,6 +60,20 @@ final class FaceFit {
 
     /** What the wall has been fitted into, and how large it was. */
     private record Fitted(Point canvas, Optional<List<Length>> wall) {
+    }
+
+    /** Enlarges the wall until a course is as high as a line of words; without words, fits it again. */
+    void forWords(boolean written) {
+        if (!written) {
+            now();
+            return;
+        }
+        int line = FigureUtilities.getTextExtents("0", viewer.getControl().getFont()).height;
+        course.get().map(each -> DiagramScale.fitting(each, line + 1).zoom())
+                .filter(zoom -> zoom > DiagramScale.zoom(viewer).getZoom()).ifPresent(zoom -> {
+                    DiagramScale.zoom(viewer).setZoom(zoom);
+                    refresh.run();
+                });
     }
 
     /** Fits the wall. */

@@ -2,7 +2,6 @@ package org.coursewright.layout.ui.editor;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 
 import org.coursewright.bond.Effort;
 import org.coursewright.core.bond.UnitCount;
@@ -21,25 +20,40 @@ import org.eclipse.swt.widgets.Spinner;
 /** Above a wall face: what the wall takes, and up to which course it is laid up. */
 final class FaceHeader extends Composite {
 
-    private static final int COLUMNS = 6;
+    private static final int COLUMNS = 7;
     private static final int SLIDER_WIDTH = 140;
 
     private final Label counts;
     private final Scale slider;
     private final Spinner spinner;
-    private final IntConsumer layUpTo;
+    private final Wishes wishes;
+
+    /** What can be asked for. */
+    interface Wishes {
+
+        /** @param course up to which the wall is to be laid up */
+        void layUpTo(int course);
+
+        /** @param shown whether walls round the corners are to be shown too */
+        void unfold(boolean shown);
+
+        /** @param written whether the joint gauge of each run is to be written over it */
+        void gauges(boolean written);
+
+        /** Show the whole wall. */
+        void fit();
+
+        /** Ask for a file and write a picture to it. */
+        void export();
+    }
 
     /**
      * @param parent of the header
-     * @param layUpTo told up to which course the wall is to be laid up
-     * @param unfold told whether walls round the corners are to be shown too
-     * @param fit shows the whole wall
-     * @param export asks for a file and writes a picture to it
+     * @param wishes told what is asked for
      */
-    FaceHeader(Composite parent, IntConsumer layUpTo, Consumer<Boolean> unfold, Runnable fit,
-            Runnable export) {
+    FaceHeader(Composite parent, Wishes wishes) {
         super(parent, SWT.NONE);
-        this.layUpTo = layUpTo;
+        this.wishes = wishes;
         GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(8, 4).spacing(8, 2).applyTo(this);
         counts = new Label(this, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).applyTo(counts);
@@ -47,16 +61,21 @@ final class FaceHeader extends Composite {
         slider = new Scale(this, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().hint(SLIDER_WIDTH, SWT.DEFAULT).applyTo(slider);
         spinner = new Spinner(this, SWT.BORDER);
-        Button unfolded = new Button(this, SWT.CHECK);
-        unfolded.setText(EditorText.unfold);
-        unfolded.setToolTipText(EditorText.unfoldHint);
-        unfolded.addListener(SWT.Selection, event -> unfold.accept(unfolded.getSelection()));
-        button(EditorText.fit, fit);
-        button(EditorText.export, export);
+        check(EditorText.unfold, EditorText.unfoldHint, wishes::unfold);
+        check(EditorText.gauges, EditorText.gaugesHint, wishes::gauges);
+        button(EditorText.fit, wishes::fit);
+        button(EditorText.export, wishes::export);
         AccessibleName.give(slider, EditorText.layUpTo);
         AccessibleName.give(spinner, EditorText.layUpTo);
         slider.addListener(SWT.Selection, event -> choose(slider.getSelection()));
         spinner.addListener(SWT.Selection, event -> choose(spinner.getSelection()));
+    }
+
+    private void check(String text, String hint, Consumer<Boolean> wish) {
+        Button button = new Button(this, SWT.CHECK);
+        button.setText(text);
+        button.setToolTipText(hint);
+        button.addListener(SWT.Selection, event -> wish.accept(button.getSelection()));
     }
 
     private void button(String text, Runnable action) {
@@ -68,7 +87,7 @@ final class FaceHeader extends Composite {
     private void choose(int course) {
         slider.setSelection(course);
         spinner.setSelection(course);
-        layUpTo.accept(course);
+        wishes.layUpTo(course);
     }
 
     /**

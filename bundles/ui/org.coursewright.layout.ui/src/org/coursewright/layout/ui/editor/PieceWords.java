@@ -1,7 +1,5 @@
 package org.coursewright.layout.ui.editor;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -10,9 +8,8 @@ import org.coursewright.bond.Piece;
 import org.coursewright.core.bond.CutWords;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.PlacedPiece;
-import org.coursewright.measure.Length;
+import org.coursewright.layout.ui.face.RunJoint;
 import org.coursewright.measure.LengthFormat;
-import org.coursewright.measure.LengthRatio;
 import org.eclipse.osgi.util.NLS;
 
 /**
@@ -27,7 +24,7 @@ record PieceWords(LengthFormat format, Optional<FaceDrawing> drawing) {
     String of(PlacedPiece piece) {
         String words = NLS.bind(EditorText.piece, new Object[]{piece.course(), kind(piece), format.format(piece.piece()
                 .length())});
-        return words + piece.run().joint().map(joint -> NLS.bind(EditorText.pieceJoint, format.format(width(joint))))
+        return words + RunJoint.of(piece.run()).map(joint -> NLS.bind(EditorText.pieceJoint, format.format(joint)))
                 .orElse("") + why(piece);
     }
 
@@ -54,11 +51,5 @@ record PieceWords(LengthFormat format, Optional<FaceDrawing> drawing) {
             case SPECIAL -> EditorText.special;
             case CUT -> EditorText.cut;
         };
-    }
-
-    /** To the nearest 1/320 mm, which is finer than any joint can be laid. */
-    private static Length width(LengthRatio joint) {
-        return Length.ofUnits(joint.toMillimetres().multiply(BigDecimal.valueOf(
-                Length.UNITS_PER_MILLIMETRE)).setScale(0, RoundingMode.HALF_UP).longValueExact());
     }
 }

@@ -2,8 +2,6 @@ package org.coursewright.layout.ui.editor;
 
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import org.coursewright.core.display.ProjectFormat;
 import org.coursewright.diagram.ui.editor.DiagramEditor;
@@ -11,13 +9,13 @@ import org.coursewright.diagram.ui.history.EditCommand;
 import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.MarkedPieces;
-import org.coursewright.layout.ui.face.PieceWalk;
 import org.coursewright.layout.ui.face.PlacedPiece;
-import org.coursewright.layout.ui.handing.HandingWords;
 import org.coursewright.layout.ui.paint.FaceInk;
+import org.coursewright.layout.ui.paint.FacePicture;
 import org.coursewright.layout.ui.part.FaceParts;
 import org.coursewright.layout.ui.part.FaceState;
 import org.coursewright.layout.ui.part.FaceTrial;
+import org.coursewright.layout.ui.picture.PictureExport;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.edit.command.ProjectCommand;
@@ -29,7 +27,6 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -49,9 +46,7 @@ public final class WallFaceEditor extends DiagramEditor {
     private FaceTrials trials;
     private PlaceStrip strip;
     private Unfolding unfolding;
-    private Optional<PlacedPiece> selected = Optional.empty();
-    private Optional<MarkedPieces> marked = Optional.empty();
-    private int upTo = Integer.MAX_VALUE;
+    private final FaceView view = new FaceView();
 
     private Wall wall() {
         return (Wall) element();
@@ -60,7 +55,7 @@ public final class WallFaceEditor extends DiagramEditor {
     @Override
     public void createPartControl(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
-        header = new FaceHeader(parent, this::layUpTo, this::unfold, this::fit, this::export);
+        header = new FaceHeader(parent, new Wishes());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
         markedLine = new MarkedLine(parent, () -> mark(Optional.empty()));
         stack = new FaceStack(parent);
@@ -83,14 +78,15 @@ public final class WallFaceEditor extends DiagramEditor {
     protected void configureGraphicalViewer() {
         super.configureGraphicalViewer();
         getGraphicalViewer().setEditPartFactory(new FaceParts(this::state, trials));
-        FaceMenu menu = new FaceMenu(getGraphicalViewer(), wall(), () -> selected, laying::outcome,
+        FaceMenu menu = new FaceMenu(getGraphicalViewer(), wall(), view::selected, laying::outcome,
                 new FaceMenu.Edits(getActionRegistry(), this::format, this::execute));
         getGraphicalViewer().setContextMenu(menu);
         getGraphicalViewer().setKeyHandler(new FaceKeys(getGraphicalViewer(), this::fit, this::walk, menu));
-        fit = new FaceFit(getGraphicalViewer(), () -> state().extent(), this::refreshParts);
+        fit = new FaceFit(getGraphicalViewer(), () -> state().extent(), () -> laying.drawing()
+                .flatMap(drawing -> drawing.course(1)).map(course -> course.course().height()), this::refreshParts);
         new PieceHints(getGraphicalViewer(), this::state, this::select).connect();
         unfolding.follow(getGraphicalViewer());
-        AccessibleName.give(getGraphicalViewer().getControl(), this::spoken);
+        AccessibleName.give(getGraphicalViewer().getControl(), () -> new FaceWords(state()).spoken(wall().getMark()));
     }
 
     @Override
@@ -101,16 +97,43 @@ public final class WallFaceEditor extends DiagramEditor {
     private FaceState state() {
         Optional<FaceTrial> trial = trials.tried();
         Optional<FaceDrawing> drawing = trial.flatMap(FaceTrial::drawing).or(laying::drawing);
-        int courses = drawing.map(each -> each.courses().size()).orElse(0);
-        return new FaceState(drawing, faceInk(), format(), Math.min(upTo, courses), selected, marked,
-                getGraphicalViewer().getControl().getSize().y, unfolding.links(), trial);
+        return new FaceState(drawing, faceInk(), format(), view.upTo(drawing), view.selected(), view.marked(),
+                view.gauges(), getGraphicalViewer().getControl().getSize().y, unfolding.links(), trial);
     }
 
-    /** Shows the walls round the corners beside this one, or only this one. */
-    private void unfold(boolean shown) {
-        unfolding.show(shown);
-        showLaying();
-        fit.now();
+    /** What is asked for above the wall. */
+    private final class Wishes implements FaceHeader.Wishes {
+
+        @Override
+        public void layUpTo(int course) {
+            view.layUpTo(course);
+            refreshParts();
+        }
+
+        @Override
+        public void unfold(boolean shown) {
+            unfolding.show(shown);
+            showLaying();
+            fit.now();
+        }
+
+        @Override
+        public void gauges(boolean written) {
+            view.gauges(written);
+            fit.forWords(written);
+            refreshParts();
+        }
+
+        @Override
+        public void fit() {
+            fit.now();
+        }
+
+        @Override
+        public void export() {
+            laying.drawing().ifPresent(drawing -> new PictureExport(getSite().getShell()).ask(
+                    new FacePicture(drawing, format()), EditorText.exportTitle, drawing.layout().mark()));
+        }
     }
 
     private FaceInk faceInk() {
@@ -121,25 +144,13 @@ public final class WallFaceEditor extends DiagramEditor {
         return ProjectFormat.of(project());
     }
 
-    private PieceWords words() {
-        return new PieceWords(format(), state().drawing());
-    }
-
-    private String spoken() {
-        String piece = selected.map(words()::of).orElse("");
-        String corners = state().drawing().map(FaceDrawing::corners).stream()
-                .flatMap(each -> Stream.of(each.start(), each.end())).flatMap(Optional::stream)
-                .map(HandingWords::of).collect(Collectors.joining("\n"));
-        return String.join("\n", NLS.bind(EditorText.accessibleFace, wall().getMark()), piece, corners);
-    }
-
     private void showLaying() {
         unfolding.laid(laying.outcome().filter(laid -> isElementThere()));
         Control canvas = getGraphicalViewer().getControl();
         FaceState state = state();
         header.show(state.drawing(), state.upTo(), laying.isStale());
-        stack.show(hint(), canvas);
-        markedLine.show(marked, markedPieces());
+        stack.show(FaceWords.hint(laying, isElementThere()), canvas);
+        markedLine.show(view.marked(), markedPieces());
         refreshParts();
         showStrip();
         fit.again();
@@ -161,22 +172,6 @@ public final class WallFaceEditor extends DiagramEditor {
                 () -> getCommandStack().execute(new EditCommand(edit)));
     }
 
-    private String hint() {
-        if (!isElementThere()) {
-            return EditorText.deleted;
-        }
-        if (laying.failure().isPresent()) {
-            return NLS.bind(EditorText.failed, laying.failure().get());
-        }
-        if (laying.isLeftOut()) {
-            return EditorText.leftOut;
-        }
-        if (laying.drawing().isEmpty()) {
-            return EditorText.laying;
-        }
-        return laying.drawing().get().courses().isEmpty() ? EditorText.noCourses : "";
-    }
-
     @Override
     protected void edited() {
         super.edited();
@@ -188,19 +183,11 @@ public final class WallFaceEditor extends DiagramEditor {
         fit.now();
     }
 
-    private void layUpTo(int course) {
-        upTo = course;
-        refreshParts();
-    }
-
-    private void export() {
-        laying.drawing().ifPresent(drawing -> new PictureExport(getSite().getShell()).ask(drawing, format()));
-    }
-
     private void select(Optional<PlacedPiece> piece) {
-        selected = piece;
+        view.select(piece);
+        FaceWords words = new FaceWords(state());
         getEditorSite().getActionBars().getStatusLineManager().setMessage(
-                piece.map(words()::of).map(words -> words.replace("\n", ". ")).orElse(""));
+                piece.map(words::of).map(each -> each.replace("\n", ". ")).orElse(""));
         refreshParts();
     }
 
@@ -210,19 +197,17 @@ public final class WallFaceEditor extends DiagramEditor {
      * @param pieces which, empty for none
      */
     public void mark(Optional<MarkedPieces> pieces) {
-        marked = pieces;
+        view.mark(pieces);
         showLaying();
     }
 
     /** @return how many pieces are marked */
     public long markedPieces() {
-        return laying.drawing().stream().flatMap(drawing -> marked.stream().flatMap(each -> each.in(drawing))).count();
+        return laying.drawing().map(view::markedIn).orElse(0L);
     }
 
     private void walk(int pieces, int courses) {
-        laying.drawing().map(PieceWalk::new).ifPresent(walk -> select(selected.map(piece -> pieces == 0
-                ? walk.up(piece, courses).orElse(piece)
-                : walk.along(piece, pieces).orElse(piece)).or(walk::first)));
+        laying.drawing().ifPresent(drawing -> select(view.walked(drawing, pieces, courses)));
     }
 
     /** Selects what has been selected in another part, if it is shown here. */
@@ -240,7 +225,7 @@ public final class WallFaceEditor extends DiagramEditor {
     @Override
     public void setFocus() {
         super.setFocus();
-        select(selected);
+        select(view.selected());
     }
 
     @Override

@@ -7,6 +7,7 @@ import org.coursewright.layout.ui.face.MarkedPieces;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FaceChange;
 import org.coursewright.layout.ui.paint.FacePainter;
+import org.coursewright.layout.ui.paint.GaugePainter;
 import org.coursewright.layout.ui.paint.MarkPainter;
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
@@ -18,15 +19,19 @@ public final class FaceFigure extends Figure {
     private Optional<FacePainter> painter = Optional.empty();
     private Optional<PlacedPiece> selected = Optional.empty();
     private Optional<MarkPainter> marks = Optional.empty();
+    private boolean gauges;
 
-    void show(Optional<FacePainter> shown, Optional<PlacedPiece> piece, Optional<MarkedPieces> pieces) {
+    void show(Optional<FacePainter> shown, Optional<PlacedPiece> piece, Optional<MarkedPieces> pieces,
+            boolean withGauges) {
         Optional<MarkPainter> marked = shown.flatMap(each -> pieces.map(which -> new MarkPainter(each, which)));
-        boolean onlyLaidAnew = piece.equals(selected) && marked.isEmpty() && marks.isEmpty() && painter.isPresent();
+        boolean onlyLaidAnew = gauges == withGauges && piece.equals(selected) && marked.isEmpty() && marks.isEmpty()
+                && painter.isPresent();
         Optional<Rectangle> area = shown.filter(each -> onlyLaidAnew)
                 .map(each -> new FaceChange(painter.orElseThrow(), each).area());
         painter = shown;
         selected = piece;
         marks = marked;
+        gauges = withGauges;
         setBounds(shown.map(FacePainter::bounds).orElseGet(Rectangle::new));
         area.ifPresentOrElse(this::repaint, this::repaint);
     }
@@ -45,6 +50,8 @@ public final class FaceFigure extends Figure {
     @Override
     protected void paintFigure(Graphics graphics) {
         painter.ifPresent(each -> each.paint(graphics, graphics.getClip(new Rectangle()), selected));
+        painter.filter(each -> gauges).map(GaugePainter::new)
+                .ifPresent(each -> each.paint(graphics, graphics.getClip(new Rectangle())));
         marks.ifPresent(each -> each.paint(graphics, graphics.getClip(new Rectangle())));
     }
 }

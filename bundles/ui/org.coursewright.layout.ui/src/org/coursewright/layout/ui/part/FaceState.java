@@ -23,12 +23,13 @@ import org.coursewright.measure.LengthFormat;
  * @param upTo number of the highest course that is laid up
  * @param selected a piece to be pointed out
  * @param marked pieces to be found among all others
+ * @param gauges whether the joint gauge of each run is written over it
  * @param height pixels that there are for the wall
  * @param chain walls round the corners, shown beside it; none unless somebody asks for them
  * @param trial how the wall would be laid with an opening elsewhere, while it is dragged
  */
 public record FaceState(Optional<FaceDrawing> drawing, FaceInk ink, LengthFormat format, int upTo,
-        Optional<PlacedPiece> selected, Optional<MarkedPieces> marked, int height,
+        Optional<PlacedPiece> selected, Optional<MarkedPieces> marked, boolean gauges, int height,
         List<ChainLink> chain, Optional<FaceTrial> trial) {
 
     public FaceState {

@@ -63,7 +63,7 @@ public final class WallPart extends GroundPart<Wall> {
         FaceState shown = state.get();
         FacePlace place = shown.place(scale());
         face.show(shown.drawing().map(drawing -> new FacePainter(drawing, place, shown.ink(), shown.format(),
-                shown.upTo())), shown.selected(), shown.marked());
+                shown.upTo())), shown.selected(), shown.marked(), shown.gauges());
         showChain(shown, place);
         setLayoutConstraint(this, face, face.getBounds().getCopy());
     }

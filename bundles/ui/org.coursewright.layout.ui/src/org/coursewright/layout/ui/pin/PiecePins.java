@@ -5,8 +5,8 @@ import java.util.Optional;
 
 import org.coursewright.bond.Run;
 import org.coursewright.layout.ui.face.PlacedPiece;
+import org.coursewright.layout.ui.face.RunJoint;
 import org.coursewright.measure.Length;
-import org.coursewright.measure.LengthRatio;
 import org.coursewright.model.building.BuildingFactory;
 import org.coursewright.model.building.GaugePin;
 import org.coursewright.model.building.PiecePin;
@@ -59,9 +59,7 @@ public record PiecePins(Wall wall, PlacedPiece piece) {
 
     /** @return the joints of the run as they are laid, to the nearest 1/320 mm; empty if it has none */
     public Optional<Length> joint() {
-        return piece.run().joint().map(LengthRatio::toMillimetres)
-                .map(millimetres -> Length.ofUnits(Math.round(millimetres.doubleValue()
-                        * Length.UNITS_PER_MILLIMETRE)));
+        return RunJoint.of(piece.run());
     }
 
     private static boolean isBetween(Length from, Length at, Length to) {

@@ -9,6 +9,7 @@ import org.coursewright.core.check.ProjectResults;
 import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.derive.NodeState;
 import org.coursewright.diagram.ui.editor.DiagramEditor;
+import org.coursewright.layout.ui.picture.PictureExport;
 import org.coursewright.layout.ui.plan.action.PlanSelection;
 import org.coursewright.layout.ui.plan.paint.Lettering;
 import org.coursewright.layout.ui.plan.paint.PlanInk;
@@ -213,7 +214,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
     public void export() {
         String name = view.storey().map(ElementLabels::of).orElse("");
         new StoreyPaintings(state()).picture()
-                .ifPresent(picture -> new PlanExport(getSite().getShell()).ask(picture, name));
+                .ifPresent(picture -> new PictureExport(getSite().getShell()).ask(picture, PlanText.exportTitle, name));
     }
 
     private void checked(NodeState<CheckReport> report) {

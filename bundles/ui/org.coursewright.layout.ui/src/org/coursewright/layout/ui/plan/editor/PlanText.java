@@ -6,7 +6,6 @@ import org.eclipse.osgi.util.NLS;
 final class PlanText extends NLS {
 
     public static String accessiblePlan;
-    public static String cannotExport;
     public static String deleted;
     public static String dimensions;
     public static String export;
@@ -17,13 +16,11 @@ final class PlanText extends NLS {
     public static String noUnderlay;
     public static String noWalls;
     public static String part;
-    public static String pngFiles;
     public static String several;
     public static String storey;
     public static String summary;
     public static String toolSelect;
     public static String toolWall;
-    public static String svgFiles;
     public static String toolDoor;
     public static String toolWindow;
     public static String print;

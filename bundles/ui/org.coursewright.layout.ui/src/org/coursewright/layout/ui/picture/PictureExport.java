@@ -1,4 +1,4 @@
-package org.coursewright.layout.ui.plan.editor;
+package org.coursewright.layout.ui.picture;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -13,20 +13,28 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 
 /**
- * Writes a plan to a file that somebody chooses.
+ * Writes a picture to a file that somebody chooses, in PNG or, if the name ends so, in SVG.
  *
  * @param shell over which dialogs appear
  */
-record PlanExport(Shell shell) {
+public record PictureExport(Shell shell) {
 
+    private static final String PNG = ".png";
     private static final String SVG = ".svg";
 
-    void ask(Picture picture, String name) {
+    /**
+     * Asks for the file and writes it, or says why it cannot be written.
+     *
+     * @param picture to be written
+     * @param title of the dialog
+     * @param name that is proposed, without ending
+     */
+    public void ask(Picture picture, String title, String name) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-        dialog.setText(PlanText.exportTitle);
-        dialog.setFilterExtensions(new String[]{"*.png", "*.svg"});
-        dialog.setFilterNames(new String[]{PlanText.pngFiles, PlanText.svgFiles});
-        dialog.setFileName(name + ".png");
+        dialog.setText(title);
+        dialog.setFilterExtensions(new String[]{"*" + PNG, "*" + SVG});
+        dialog.setFilterNames(new String[]{PictureText.pngFiles, PictureText.svgFiles});
+        dialog.setFileName(name + PNG);
         dialog.setOverwrite(true);
         String file = dialog.open();
         if (file != null) {
@@ -42,7 +50,7 @@ record PlanExport(Shell shell) {
                 new PngFile(file).write(picture, shell.getDisplay());
             }
         } catch (IOException e) {
-            MessageDialog.openError(shell, PlanText.cannotExport, e.getMessage());
+            MessageDialog.openError(shell, PictureText.cannotExport, e.getMessage());
         }
     }
 }

@@ -1,0 +1,2 @@
+/** Pictures of walls and plans in files. */
+package org.coursewright.layout.ui.picture;
