@@ -6,6 +6,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 
 import org.coursewright.core.bond.LayoutOutcome;
@@ -35,6 +37,8 @@ final class OpenFace {
 
     private static final String BUNDLE = "org.coursewright.workbench";
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+    /** Between two looks, so that the work that is waited for has the processor. */
+    private static final long REST = TimeUnit.MICROSECONDS.toNanos(300);
 
     private final Wall wall;
     private final WallFaceEditor editor;
@@ -132,6 +136,7 @@ final class OpenFace {
                 throw new AssertionError("It has not happened within " + PATIENCE + ".");
             }
             settle();
+            LockSupport.parkNanos(REST);
         }
     }
 

@@ -38,6 +38,7 @@ public final class WallFaceEditor extends DiagramEditor {
     /** Under which the editor is registered. */
     public static final String ID = "org.coursewright.layout.ui.wallFace";
 
+    private final FaceView view = new FaceView();
     private WallLaying laying;
     private FaceHeader header;
     private FaceStack stack;
@@ -46,7 +47,6 @@ public final class WallFaceEditor extends DiagramEditor {
     private FaceTrials trials;
     private PlaceStrip strip;
     private Unfolding unfolding;
-    private final FaceView view = new FaceView();
 
     private Wall wall() {
         return (Wall) element();
