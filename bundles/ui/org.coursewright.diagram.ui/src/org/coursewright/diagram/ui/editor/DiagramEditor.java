@@ -8,16 +8,20 @@ import org.coursewright.diagram.ui.part.DiagramRoot;
 import org.coursewright.diagram.ui.part.ElementPart;
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.model.project.Project;
+import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.MouseWheelHandler;
 import org.eclipse.gef.MouseWheelZoomHandler;
 import org.eclipse.gef.ui.parts.GraphicalEditor;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PartInitException;
 
 /**
@@ -133,6 +137,19 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
         firePropertyChange(PROP_DIRTY);
         if (isElementThere()) {
             refreshParts();
+        }
+    }
+
+    /** Selects what has been selected in another part, if it is shown here. */
+    @Override
+    public void selectionChanged(IWorkbenchPart part, ISelection selection) {
+        super.selectionChanged(part, selection);
+        if (part != this && selection instanceof IStructuredSelection structured && structured.size() == 1) {
+            EObject chosen = Adapters.adapt(structured.getFirstElement(), EObject.class);
+            if (getGraphicalViewer().getEditPartRegistry().get(chosen) instanceof ElementPart<?> there) {
+                getGraphicalViewer().select(there);
+                getGraphicalViewer().reveal(there);
+            }
         }
     }
 

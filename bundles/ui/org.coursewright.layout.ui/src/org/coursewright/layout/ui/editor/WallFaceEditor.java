@@ -20,17 +20,11 @@ import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.coursewright.workbench.accessible.AccessibleName;
-import org.eclipse.core.runtime.Adapters;
-import org.eclipse.emf.ecore.EObject;
-import org.eclipse.gef.EditPart;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.viewers.ISelection;
-import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.ui.IWorkbenchPart;
 
 /** Shows one wall from its face, with every piece and joint, and lets its openings be dragged. */
 public final class WallFaceEditor extends DiagramEditor {
@@ -208,18 +202,6 @@ public final class WallFaceEditor extends DiagramEditor {
 
     private void walk(int pieces, int courses) {
         laying.drawing().ifPresent(drawing -> select(view.walked(drawing, pieces, courses)));
-    }
-
-    /** Selects what has been selected in another part, if it is shown here. */
-    @Override
-    public void selectionChanged(IWorkbenchPart part, ISelection selection) {
-        super.selectionChanged(part, selection);
-        if (part != this && selection instanceof IStructuredSelection structured && structured.size() == 1) {
-            EObject chosen = Adapters.adapt(structured.getFirstElement(), EObject.class);
-            if (getGraphicalViewer().getEditPartRegistry().get(chosen) instanceof EditPart shown) {
-                getGraphicalViewer().select(shown);
-            }
-        }
     }
 
     @Override

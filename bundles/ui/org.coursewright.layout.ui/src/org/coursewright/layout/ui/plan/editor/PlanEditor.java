@@ -13,7 +13,6 @@ import org.coursewright.layout.ui.picture.PictureExport;
 import org.coursewright.layout.ui.plan.action.PlanSelection;
 import org.coursewright.layout.ui.plan.paint.Lettering;
 import org.coursewright.layout.ui.plan.paint.PlanInk;
-import org.coursewright.layout.ui.plan.part.PlanPart;
 import org.coursewright.layout.ui.plan.part.PlanParts;
 import org.coursewright.layout.ui.plan.part.PlanState;
 import org.coursewright.layout.ui.plan.part.PlanTrouble;
@@ -23,24 +22,18 @@ import org.coursewright.model.building.Building;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.WallPlace;
 import org.coursewright.model.edit.ElementLabels;
-import org.eclipse.core.runtime.Adapters;
-import org.eclipse.emf.ecore.EObject;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.jface.resource.JFaceResources;
-import org.eclipse.jface.viewers.ISelection;
-import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.osgi.util.NLS;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
-import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PartInitException;
 
 /** Shows a storey of the building from above. */
@@ -116,12 +109,8 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
                     refreshParts();
                 });
         viewer.addSelectionChangedListener(event -> chosen());
-        viewer.getControl().getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = NLS.bind(PlanText.accessiblePlan, view.storey().map(ElementLabels::of).orElse(""));
-            }
-        });
+        AccessibleName.give(viewer.getControl(),
+                () -> NLS.bind(PlanText.accessiblePlan, view.storey().map(ElementLabels::of).orElse("")));
     }
 
     @Override
@@ -266,19 +255,6 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
                 refreshParts();
             }
         });
-    }
-
-    /** Selects what has been selected in another part, if it is shown here. */
-    @Override
-    public void selectionChanged(IWorkbenchPart part, ISelection selection) {
-        super.selectionChanged(part, selection);
-        if (part != this && selection instanceof IStructuredSelection structured && structured.size() == 1) {
-            EObject chosen = Adapters.adapt(structured.getFirstElement(), EObject.class);
-            if (getGraphicalViewer().getEditPartRegistry().get(chosen) instanceof PlanPart<?> shown) {
-                getGraphicalViewer().select(shown);
-                getGraphicalViewer().reveal(shown);
-            }
-        }
     }
 
     @Override
