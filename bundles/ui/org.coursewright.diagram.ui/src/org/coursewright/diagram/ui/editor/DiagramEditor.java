@@ -1,5 +1,7 @@
 package org.coursewright.diagram.ui.editor;
 
+import java.util.function.Consumer;
+
 import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.diagram.ui.history.SessionCommandStack;
@@ -92,6 +94,7 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
         getGraphicalViewer().setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
                 MouseWheelZoomHandler.SINGLETON);
         getGraphicalViewer().getControl().addListener(SWT.Paint, event -> followLook());
+        getGraphicalViewer().getControl().addListener(SWT.Resize, event -> later(Control::redraw));
         root.getZoomManager().addZoomListener(zoom -> refreshParts());
     }
 
@@ -104,13 +107,21 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
     private void followLook() {
         Control control = getGraphicalViewer().getControl();
         if (!control.getBackground().equals(ink().paper())) {
-            control.getDisplay().asyncExec(() -> {
-                if (!control.isDisposed()) {
-                    control.setBackground(ink().paper());
-                    refreshParts();
-                }
+            later(canvas -> {
+                canvas.setBackground(ink().paper());
+                refreshParts();
             });
         }
+    }
+
+    /** Once the window has settled: what it has moved while it changed its size may lack a strip. */
+    private void later(Consumer<Control> work) {
+        Control control = getGraphicalViewer().getControl();
+        control.getDisplay().asyncExec(() -> {
+            if (!control.isDisposed()) {
+                work.accept(control);
+            }
+        });
     }
 
     /** @return the scale that the diagram is shown in */

@@ -23,6 +23,7 @@ import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
@@ -31,6 +32,10 @@ public final class WallFaceEditor extends DiagramEditor {
 
     /** Under which the editor is registered. */
     public static final String ID = "org.coursewright.layout.ui.wallFace";
+
+    /** How the height is shared between the wall and the strip under it, until somebody moves the sash. */
+    private static final int WALL = 77;
+    private static final int STRIP = 23;
 
     private final FaceView view = new FaceView();
     private WallLaying laying;
@@ -52,16 +57,17 @@ public final class WallFaceEditor extends DiagramEditor {
         header = new FaceHeader(parent, new Wishes());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
         markedLine = new MarkedLine(parent, () -> mark(Optional.empty()));
-        stack = new FaceStack(parent);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(stack);
+        SashForm sash = new SashForm(parent, SWT.VERTICAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        stack = new FaceStack(sash);
         Executor display = parent.getDisplay()::asyncExec;
         laying = new WallLaying(wall(), results(), display, this::laid);
         trials = new FaceTrials(wall(), laying, new FaceTrials.Surroundings(display, LengthStep.of(format().unit()),
                 this::showLaying, this::showStrip));
         unfolding = new Unfolding(wall(), beside -> OpenWallFaceHandler.open(getSite().getPage(), session(), beside));
         super.createPartControl(stack);
-        strip = new PlaceStrip(parent, trials, getCommandStack()::execute);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(strip.control());
+        strip = new PlaceStrip(sash, trials, getCommandStack()::execute);
+        sash.setWeights(WALL, STRIP);
         strip.follow(getGraphicalViewer());
         Legend legend = new Legend(parent, faceInk());
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(legend);
