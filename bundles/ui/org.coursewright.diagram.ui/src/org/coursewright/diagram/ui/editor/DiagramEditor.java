@@ -1,7 +1,5 @@
 package org.coursewright.diagram.ui.editor;
 
-import java.util.function.Consumer;
-
 import org.coursewright.core.derive.DerivationGraph;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.diagram.ui.history.SessionCommandStack;
@@ -32,6 +30,9 @@ import org.eclipse.ui.PartInitException;
  */
 @SuppressWarnings("resource") // whoever opened the project closes its session
 public abstract class DiagramEditor extends GraphicalEditor implements ProjectEditor {
+
+    /** How long after a change of its size a window may still be at it. */
+    private static final int SETTLED_MILLIS = 150;
 
     private ElementInput input;
     private SessionCommandStack history;
@@ -94,7 +95,7 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
         getGraphicalViewer().setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
                 MouseWheelZoomHandler.SINGLETON);
         getGraphicalViewer().getControl().addListener(SWT.Paint, event -> followLook());
-        getGraphicalViewer().getControl().addListener(SWT.Resize, event -> later(Control::redraw));
+        getGraphicalViewer().getControl().addListener(SWT.Resize, event -> redrawSettled());
         root.getZoomManager().addZoomListener(zoom -> refreshParts());
     }
 
@@ -107,19 +108,21 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
     private void followLook() {
         Control control = getGraphicalViewer().getControl();
         if (!control.getBackground().equals(ink().paper())) {
-            later(canvas -> {
-                canvas.setBackground(ink().paper());
-                refreshParts();
+            control.getDisplay().asyncExec(() -> {
+                if (!control.isDisposed()) {
+                    control.setBackground(ink().paper());
+                    refreshParts();
+                }
             });
         }
     }
 
-    /** Once the window has settled: what it has moved while it changed its size may lack a strip. */
-    private void later(Consumer<Control> work) {
+    /** What the window has moved while it changed its size may lack a strip. */
+    private void redrawSettled() {
         Control control = getGraphicalViewer().getControl();
-        control.getDisplay().asyncExec(() -> {
+        control.getDisplay().timerExec(SETTLED_MILLIS, () -> {
             if (!control.isDisposed()) {
-                work.accept(control);
+                control.redraw();
             }
         });
     }
@@ -168,6 +171,7 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
     public void setFocus() {
         shown.activate();
         super.setFocus();
+        redrawSettled();
     }
 
     @Override

@@ -11,6 +11,8 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.RowData;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -20,7 +22,6 @@ import org.eclipse.swt.widgets.Spinner;
 /** Above a wall face: what the wall takes, and up to which course it is laid up. */
 final class FaceHeader extends Composite {
 
-    private static final int COLUMNS = 7;
     private static final int SLIDER_WIDTH = 140;
 
     private final Label counts;
@@ -54,32 +55,44 @@ final class FaceHeader extends Composite {
     FaceHeader(Composite parent, Wishes wishes) {
         super(parent, SWT.NONE);
         this.wishes = wishes;
-        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(8, 4).spacing(8, 2).applyTo(this);
+        GridLayoutFactory.fillDefaults().margins(8, 4).spacing(8, 2).applyTo(this);
         counts = new Label(this, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).applyTo(counts);
-        new Label(this, SWT.NONE).setText(EditorText.layUpTo);
-        slider = new Scale(this, SWT.HORIZONTAL);
-        GridDataFactory.fillDefaults().hint(SLIDER_WIDTH, SWT.DEFAULT).applyTo(slider);
-        spinner = new Spinner(this, SWT.BORDER);
-        check(EditorText.unfold, EditorText.unfoldHint, wishes::unfold);
-        check(EditorText.gauges, EditorText.gaugesHint, wishes::gauges);
-        button(EditorText.fit, wishes::fit);
-        button(EditorText.export, wishes::export);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(counts);
+        Composite row = new Composite(this, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
+        row.setLayout(wrapping());
+        new Label(row, SWT.NONE).setText(EditorText.layUpTo);
+        slider = new Scale(row, SWT.HORIZONTAL);
+        slider.setLayoutData(new RowData(SLIDER_WIDTH, SWT.DEFAULT));
+        spinner = new Spinner(row, SWT.BORDER);
+        check(row, EditorText.unfold, EditorText.unfoldHint, wishes::unfold);
+        check(row, EditorText.gauges, EditorText.gaugesHint, wishes::gauges);
+        button(row, EditorText.fit, wishes::fit);
+        button(row, EditorText.export, wishes::export);
+        addListener(SWT.Resize, event -> getDisplay().asyncExec(this::takeLines));
         AccessibleName.give(slider, EditorText.layUpTo);
         AccessibleName.give(spinner, EditorText.layUpTo);
         slider.addListener(SWT.Selection, event -> choose(slider.getSelection()));
         spinner.addListener(SWT.Selection, event -> choose(spinner.getSelection()));
     }
 
-    private void check(String text, String hint, Consumer<Boolean> wish) {
-        Button button = new Button(this, SWT.CHECK);
+    private static RowLayout wrapping() {
+        RowLayout layout = new RowLayout();
+        layout.center = true;
+        layout.spacing = 8;
+        layout.marginLeft = 0;
+        return layout;
+    }
+
+    private static void check(Composite row, String text, String hint, Consumer<Boolean> wish) {
+        Button button = new Button(row, SWT.CHECK);
         button.setText(text);
         button.setToolTipText(hint);
         button.addListener(SWT.Selection, event -> wish.accept(button.getSelection()));
     }
 
-    private void button(String text, Runnable action) {
-        Button button = new Button(this, SWT.PUSH);
+    private static void button(Composite row, String text, Runnable action) {
+        Button button = new Button(row, SWT.PUSH);
         button.setText(text);
         button.addListener(SWT.Selection, event -> action.run());
     }
@@ -108,14 +121,16 @@ final class FaceHeader extends Composite {
         }
     }
 
-    /** While an opening is dragged the words change all the time; the editor is only laid out anew if they need more lines. */
     private void say(String words) {
-        if (words.equals(counts.getText())) {
-            return;
+        if (!words.equals(counts.getText())) {
+            counts.setText(words);
+            takeLines();
         }
-        counts.setText(words);
-        int needed = counts.computeSize(Math.max(1, counts.getSize().x), SWT.DEFAULT).y;
-        if (needed != counts.getSize().y) {
+    }
+
+    /** While an opening is dragged the words change all the time; the editor is only laid out anew if they need other room. */
+    private void takeLines() {
+        if (!isDisposed() && computeSize(getSize().x, SWT.DEFAULT).y != getSize().y) {
             counts.requestLayout();
         }
     }

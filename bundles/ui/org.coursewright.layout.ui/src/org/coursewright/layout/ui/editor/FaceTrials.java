@@ -1,8 +1,12 @@
 package org.coursewright.layout.ui.editor;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
+import org.coursewright.bond.Effort;
+import org.coursewright.bond.WallLayout;
 import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.part.FaceDragging;
@@ -32,6 +36,8 @@ final class FaceTrials implements FaceDragging {
     private Optional<HeldOpening> advised = Optional.empty();
     private Optional<PlaceAdvice> advice = Optional.empty();
     private Optional<PlaceCuts> cuts = Optional.empty();
+    /** How the wall was laid where the opening rested during drags; first answers may be worse. */
+    private final Map<OpeningPlace, WallLayout> atLeisure = new HashMap<>();
 
     /**
      * What the trials need of the editor.
@@ -82,6 +88,7 @@ final class FaceTrials implements FaceDragging {
         if (!held.equals(advised)) {
             advised = held;
             cuts = Optional.empty();
+            atLeisure.clear();
             lookAgain();
             around.changed().run();
         }
@@ -96,6 +103,7 @@ final class FaceTrials implements FaceDragging {
     void laid() {
         if (drag.isEmpty()) {
             tried = Optional.empty();
+            atLeisure.clear();
             lookAgain();
         }
     }
@@ -110,7 +118,7 @@ final class FaceTrials implements FaceDragging {
     }
 
     private void found(PlaceCuts found) {
-        cuts = Optional.of(found);
+        cuts = Optional.of(found.improvedBy(atLeisure));
         around.changed().run();
     }
 
@@ -136,6 +144,10 @@ final class FaceTrials implements FaceDragging {
         Optional<FaceDrawing> drawing = FaceDrawing.of(wall, answer.outcome())
                 .map(found -> laying.drawing().map(FaceDrawing::corners).map(found::with).orElse(found));
         tried = Optional.of(new FaceTrial(answer.place(), drawing));
+        drawing.filter(found -> found.effort() != Effort.QUICK).ifPresent(found -> {
+            atLeisure.put(answer.place(), found.layout());
+            cuts = cuts.map(known -> known.improvedBy(atLeisure));
+        });
         around.changed().run();
     }
 

@@ -101,7 +101,8 @@ public final class PlaceAdvice {
 
     private void look(Range range, Progress ending, Progress overtaken) {
         SortedMap<Length, ProfilePoint> points = new TreeMap<>();
-        asPlanned.ifPresent(layout -> points.put(Length.ZERO, laid(Length.ZERO, layout)));
+        asPlanned.ifPresent(layout -> points.put(Length.ZERO, PlaceCuts.laid(Length.ZERO, layout)));
+        tell(points, true);
         layAround(range, grip == OpeningGrip.NEAR_JAMB ? Long.MAX_VALUE : NEAREST, points, overtaken);
         if (grip != OpeningGrip.NEAR_JAMB) {
             Dimension dimension = grip == OpeningGrip.OPENING ? Dimension.OFFSET : Dimension.WIDTH;
@@ -130,17 +131,12 @@ public final class PlaceAdvice {
     private void lay(Length change, SortedMap<Length, ProfilePoint> points, Progress overtaken) {
         OpeningPlace place = grip.moved(planned, change);
         LayoutOutcome outcome = trial.first(place.offset(), place.width(), overtaken);
-        layout(outcome).ifPresent(layout -> points.put(change, laid(change, layout)));
+        layout(outcome).ifPresent(layout -> points.put(change, PlaceCuts.laid(change, layout)));
         tell(points, true);
     }
 
     private Optional<WallLayout> layout(LayoutOutcome outcome) {
         return outcome.result().walls().stream().filter(layout -> layout.mark().equals(wall)).findFirst();
-    }
-
-    private static ProfilePoint laid(Length change, WallLayout layout) {
-        return new ProfilePoint(change, layout.unfillable().size(), layout.lapViolations(), layout.cutPieces(), 0,
-                Basis.LAID);
     }
 
     private void tell(SortedMap<Length, ProfilePoint> points, boolean goesOn) {

@@ -2,8 +2,10 @@ package org.coursewright.layout.ui.trial;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
+import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.layout.ui.part.OpeningGrip;
@@ -34,11 +36,11 @@ public record PlaceCuts(OpeningGrip grip, OpeningPlace planned, List<ProfilePoin
 
     /** @return the points that need as few cuts, short laps and unfilled runs as any, of those of which a layout is known */
     public List<ProfilePoint> best() {
-        Optional<ProfilePoint> least = laid().stream().min(FEWEST);
-        return laid().stream().filter(point -> FEWEST.compare(point, least.orElse(point)) == 0).toList();
+        Optional<ProfilePoint> least = known().stream().min(FEWEST);
+        return known().stream().filter(point -> FEWEST.compare(point, least.orElse(point)) == 0).toList();
     }
 
-    private List<ProfilePoint> laid() {
+    private List<ProfilePoint> known() {
         return points.stream().filter(point -> point.basis() != Basis.BOUND).toList();
     }
 
@@ -67,6 +69,23 @@ public record PlaceCuts(OpeningGrip grip, OpeningPlace planned, List<ProfilePoin
      */
     public Optional<ProfilePoint> at(OpeningPlace place) {
         return points.stream().filter(point -> place(point).equals(place)).findFirst();
+    }
+
+    /**
+     * @param laid how the wall was laid at leisure, by the place that the opening was at
+     * @return the same, what is known of that place as laid so if that takes less
+     */
+    public PlaceCuts improvedBy(Map<OpeningPlace, WallLayout> laid) {
+        return new PlaceCuts(grip, planned, points.stream().map(point -> Optional.ofNullable(laid.get(place(point)))
+                .map(layout -> laid(point.change(), layout))
+                .filter(better -> point.basis() == Basis.BOUND || FEWEST.compare(better, point) < 0).orElse(point))
+                .toList(), goesOn);
+    }
+
+    /** What a layout comes to. */
+    static ProfilePoint laid(Length change, WallLayout layout) {
+        return new ProfilePoint(change, layout.unfillable().size(), layout.lapViolations(), layout.cutPieces(), 0,
+                Basis.LAID);
     }
 
     /** @return the most cuts of a point, 0 if there is none */

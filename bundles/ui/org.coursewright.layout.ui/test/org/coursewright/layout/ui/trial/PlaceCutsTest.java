@@ -3,7 +3,9 @@ package org.coursewright.layout.ui.trial;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 
+import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.layout.ui.part.OpeningGrip;
@@ -85,5 +87,18 @@ class PlaceCutsTest {
         assertThat(cuts.attracting(wanted, Length.ofInches(1)))
                 .contains(new OpeningPlace(Length.ofInches(45), Length.ofInches(38)));
         assertThat(cuts.attracting(PLANNED, Length.ofInches(1))).isEmpty();
+    }
+
+    @Test
+    void whatWasLaidAtLeisureCountsIfItTakesLess() {
+        PlaceCuts cuts = cuts(point(0, 2, 6, Basis.LAID), point(1, 0, 4, Basis.BOUND), point(2, 0, 1, Basis.LAID));
+        Map<OpeningPlace, WallLayout> laid = Map.of(at(45), layout(5), at(46), layout(9), at(47), layout(3));
+
+        assertThat(cuts.improvedBy(laid).points()).containsExactly(point(0, 0, 5, Basis.LAID),
+                point(1, 0, 9, Basis.LAID), point(2, 0, 1, Basis.LAID));
+    }
+
+    private static WallLayout layout(int cuts) {
+        return new WallLayout("W1", List.of(), cuts, List.of(), 0, List.of(), false, 0);
     }
 }
