@@ -31,9 +31,6 @@ import org.eclipse.ui.PartInitException;
 @SuppressWarnings("resource") // whoever opened the project closes its session
 public abstract class DiagramEditor extends GraphicalEditor implements ProjectEditor {
 
-    /** How long after a change of its size a window may still be at it. */
-    private static final int SETTLED_MILLIS = 150;
-
     private ElementInput input;
     private SessionCommandStack history;
     private ShownProject shown;
@@ -95,7 +92,6 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
         getGraphicalViewer().setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
                 MouseWheelZoomHandler.SINGLETON);
         getGraphicalViewer().getControl().addListener(SWT.Paint, event -> followLook());
-        getGraphicalViewer().getControl().addListener(SWT.Resize, event -> redrawSettled());
         root.getZoomManager().addZoomListener(zoom -> refreshParts());
     }
 
@@ -115,16 +111,6 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
                 }
             });
         }
-    }
-
-    /** What the window has moved while it changed its size may lack a strip. */
-    private void redrawSettled() {
-        Control control = getGraphicalViewer().getControl();
-        control.getDisplay().timerExec(SETTLED_MILLIS, () -> {
-            if (!control.isDisposed()) {
-                control.redraw();
-            }
-        });
     }
 
     /** @return the scale that the diagram is shown in */
@@ -171,7 +157,6 @@ public abstract class DiagramEditor extends GraphicalEditor implements ProjectEd
     public void setFocus() {
         shown.activate();
         super.setFocus();
-        redrawSettled();
     }
 
     @Override

@@ -55,6 +55,8 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.keys.IBindingService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -260,6 +262,21 @@ class PlanTest {
         entry.notifyListeners(SWT.DefaultSelection, new Event());
         assertTrue(refusal(entry).contains("Window N1"), () -> refusal(entry));
         assertFalse(history().isDirty());
+    }
+
+    /** Delete and Ctrl+A are for the text while a length is typed, and for the plan afterwards. */
+    @Test
+    void windowLeavesKeysToTheFieldWhileALengthIsTyped() {
+        IBindingService keys = PlatformUI.getWorkbench().getService(IBindingService.class);
+        dimension("W1", Dimension.Kind.OVERALL).performRequest(new Request(RequestConstants.REQ_OPEN));
+        Text entry = entry();
+        entry.forceFocus();
+        OpenPlan.settle();
+        assertFalse(keys.isKeyFilterEnabled());
+
+        entry.notifyListeners(SWT.FocusOut, new Event());
+        OpenPlan.settle();
+        assertTrue(keys.isKeyFilterEnabled());
     }
 
     private static String refusal(Text entry) {

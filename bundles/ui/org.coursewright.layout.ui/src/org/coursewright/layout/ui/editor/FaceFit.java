@@ -95,5 +95,7 @@ final class FaceFit {
         kept = true;
         refresh.run();
         ((FigureCanvas) viewer.getControl()).getViewport().setViewLocation(0, 0);
+        // what the window has moved while it changed its size may lack a strip
+        viewer.getControl().redraw();
     }
 }

@@ -85,6 +85,8 @@ final class PlanFit {
         corner.accept(new PlanPoint(shown.toLength(all.getCenter().x - area.x / 2),
                 shown.toLength(area.y / 2 - all.getCenter().y)));
         ((FigureCanvas) viewer.getControl()).getViewport().setViewLocation(0, 0);
+        // what the window has moved while it changed its size may lack a strip
+        viewer.getControl().redraw();
     }
 
     private boolean fits(DiagramScale scale, Point area) {

@@ -6,15 +6,16 @@ import java.util.function.Function;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.measure.LengthFormatException;
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.keys.IBindingService;
 
 /** A small field over the plan into which a length is typed. Enter takes it, Esc or a click elsewhere leaves it. */
 public final class LengthEntry {
@@ -52,15 +53,12 @@ public final class LengthEntry {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(box);
         Text text = new Text(box, SWT.SINGLE);
         GridDataFactory.fillDefaults().hint(WIDTH, SWT.DEFAULT).applyTo(text);
-        text.getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = name;
-            }
-        });
+        AccessibleName.give(text, name);
         text.setText(typed);
         text.addListener(SWT.DefaultSelection, event -> take(text));
+        text.addListener(SWT.FocusIn, event -> windowTakesKeys(false));
         text.addListener(SWT.FocusOut, event -> close());
+        text.addListener(SWT.Dispose, event -> windowTakesKeys(true));
         text.addListener(SWT.Traverse, event -> {
             if (event.detail == SWT.TRAVERSE_ESCAPE) {
                 event.doit = false;
@@ -74,6 +72,11 @@ public final class LengthEntry {
         } else {
             text.setSelection(typed.length());
         }
+    }
+
+    /** Keys that edit text, such as Delete, would change the plan instead if the window took them. */
+    private static void windowTakesKeys(boolean taken) {
+        PlatformUI.getWorkbench().getService(IBindingService.class).setKeyFilterEnabled(taken);
     }
 
     private void fit(Point at) {
