@@ -23,14 +23,12 @@ import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
 
 /**
- * Finds in the background which cuts a wall needs by the place of one of its openings or jambs: first what the nearest places
- * need, laid one after the other; then what the advice knows of every place; then, from the most promising on, what those
- * need of which it knows the least only. The advice knows openings that move and far jambs that move; for near jambs every
- * place is laid.
+ * Finds in the background which cuts a wall needs by the place of one of its openings or jambs: first, in a hurry, what the
+ * layout at hand comes to if it is fitted to each place; then what the advice finds at leisure; then, from the most
+ * promising on, what those places need of which it knows the least only.
  */
 public final class PlaceAdvice {
 
-    private static final int NEAREST = 4;
     private static final int MOST_LAID = 40;
     private static final long PAUSE_MILLIS = 250;
     private static final Comparator<ProfilePoint> PROMISING = Comparator.comparingInt(ProfilePoint::unfillable)
@@ -103,29 +101,30 @@ public final class PlaceAdvice {
         SortedMap<Length, ProfilePoint> points = new TreeMap<>();
         asPlanned.ifPresent(layout -> points.put(Length.ZERO, PlaceCuts.laid(Length.ZERO, layout)));
         tell(points, true);
-        layAround(range, grip == OpeningGrip.NEAR_JAMB ? Long.MAX_VALUE : NEAREST, points, overtaken);
-        if (grip != OpeningGrip.NEAR_JAMB) {
-            Dimension dimension = grip == OpeningGrip.OPENING ? Dimension.OFFSET : Dimension.WIDTH;
-            advice.profile(dimension, range.reach(), range.step(), ending).points()
-                    .forEach(point -> points.merge(point.change(), point, PlaceAdvice::better));
-            tell(points, true);
-        }
+        advice.soon(dimension(), range.reach(), range.step(), ending).points()
+                .forEach(point -> points.merge(point.change(), point, PlaceAdvice::better));
+        tell(points, true);
+        advice.profile(dimension(), range.reach(), range.step(), ending).points()
+                .forEach(point -> points.merge(point.change(), point, PlaceAdvice::better));
+        tell(points, true);
         points.values().stream().filter(point -> point.basis() == Basis.BOUND).sorted(PROMISING).limit(MOST_LAID)
                 .toList().forEach(point -> lay(point.change(), points, overtaken));
         tell(points, false);
     }
 
-    private void layAround(Range range, long most, SortedMap<Length, ProfilePoint> points, Progress overtaken) {
-        for (long steps = 1; steps <= most && !range.step().times(steps).isGreaterThan(range.reach()); steps++) {
-            lay(range.step().times(steps), points, overtaken);
-            lay(range.step().times(-steps), points, overtaken);
-        }
+    private Dimension dimension() {
+        return switch (grip) {
+            case OPENING -> Dimension.OFFSET;
+            case NEAR_JAMB -> Dimension.NEAR_JAMB;
+            case FAR_JAMB -> Dimension.WIDTH;
+        };
     }
 
-    /** What the advice has laid or fitted may be better or worse than what was laid in a hurry. */
+    /** What was fitted in a hurry may be worse than what is found at leisure; how the wall is laid as planned is known. */
     private static ProfilePoint better(ProfilePoint known, ProfilePoint advised) {
-        boolean fewer = advised.basis() != Basis.BOUND && PROMISING.compare(advised, known) < 0;
-        return fewer && advised.change().signum() != 0 ? advised : known;
+        boolean worse = known.basis() != Basis.BOUND
+                && (advised.basis() == Basis.BOUND || PROMISING.compare(known, advised) <= 0);
+        return worse || advised.change().signum() == 0 ? known : advised;
     }
 
     private void lay(Length change, SortedMap<Length, ProfilePoint> points, Progress overtaken) {
