@@ -37,9 +37,9 @@ public final class MarkedProject {
     private final IFile resource;
     private final Runnable changed;
     private final DerivationGraph results;
-    private final Listening listening;
     private final Map<Finding, IMarker> markers = new LinkedHashMap<>();
     private volatile Map<EObject, Integer> gravest = Map.of();
+    private Optional<Listening> listening = Optional.empty();
     private boolean closed;
 
     /**
@@ -53,7 +53,14 @@ public final class MarkedProject {
         this.resource = resource;
         this.changed = changed;
         results = session.derived();
-        listening = results.listen(ProjectResults.CHECK, display, this::settled);
+        display.execute(() -> listen(display));
+    }
+
+    /** Checking begins when the window is done with showing the project, for both want the processor. */
+    private void listen(Executor display) {
+        if (!closed) {
+            listening = Optional.of(results.listen(ProjectResults.CHECK, display, this::settled));
+        }
     }
 
     /** @return the project */
@@ -88,7 +95,7 @@ public final class MarkedProject {
     /** Ends the listening; what is already on its way is ignored. */
     public void dispose() {
         closed = true;
-        listening.end();
+        listening.ifPresent(Listening::end);
     }
 
     private void settled(NodeState<CheckReport> state) {
