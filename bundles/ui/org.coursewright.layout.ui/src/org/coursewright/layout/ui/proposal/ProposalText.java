@@ -32,6 +32,7 @@ final class ProposalText extends NLS {
     public static String reopen;
     public static String sameMoney;
     public static String selectSome;
+    public static String several;
     public static String columnAnswer;
     public static String columnChange;
     public static String columnComment;

@@ -13,6 +13,7 @@ import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
@@ -150,7 +151,9 @@ final class ProposalsPanel extends Composite {
 
     /** @return what several proposals are called together */
     static String several(List<Proposal> proposals) {
-        return proposals.size() == 1 ? ElementLabels.of(proposals.get(0)) : Integer.toString(proposals.size());
+        return proposals.size() == 1
+                ? ElementLabels.of(proposals.get(0))
+                : NLS.bind(ProposalText.several, proposals.size());
     }
 
     @Override
