@@ -79,6 +79,17 @@ final class Screen {
         OpenFace.settle();
     }
 
+    /** Presses a key that writes nothing, while others are held. */
+    static void key(Control control, int code, int held) {
+        for (int type : new int[]{SWT.KeyDown, SWT.KeyUp}) {
+            Event event = new Event();
+            event.keyCode = code;
+            event.stateMask = held;
+            control.notifyListeners(type, event);
+        }
+        OpenFace.settle();
+    }
+
     /** Presses and lets go of the mouse at a place of a control. */
     static void click(Control control, int x, int y) {
         for (int type : new int[]{SWT.MouseDown, SWT.MouseUp}) {

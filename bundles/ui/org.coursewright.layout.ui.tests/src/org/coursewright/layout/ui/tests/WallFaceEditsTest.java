@@ -17,6 +17,7 @@ import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.requests.ChangeBoundsRequest;
+import org.eclipse.swt.SWT;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -107,6 +108,22 @@ class WallFaceEditsTest {
 
         assertEquals(0, Arrays.stream(OpenFace.page().getEditorReferences())
                 .filter(editor -> editor.getId().startsWith("org.coursewright.layout.ui")).count());
+    }
+
+    @Test
+    void shiftWithAnArrowMovesTheFarJambAndAltTheNearOne() {
+        Opening window = face.opening("N1");
+        Length start = window.getOffset();
+        Length width = window.getWidth();
+        face.viewer().select(face.part(window));
+
+        Screen.key(face.viewer().getControl(), SWT.ARROW_RIGHT, SWT.SHIFT);
+        assertEquals(start, window.getOffset());
+        assertEquals(width.plus(STEP), window.getWidth());
+
+        Screen.key(face.viewer().getControl(), SWT.ARROW_LEFT, SWT.ALT);
+        assertEquals(start.minus(STEP), window.getOffset());
+        assertEquals(width.plus(STEP.times(2)), window.getWidth());
     }
 
     private ChangeBoundsRequest drag(String type, int move, int widen, int direction) {

@@ -15,9 +15,12 @@ import java.util.stream.Stream;
 import org.coursewright.bond.CutReason;
 import org.coursewright.bond.Piece;
 import org.coursewright.diagram.ui.picture.PngFile;
+import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.paint.FacePicture;
+import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
+import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
@@ -120,6 +123,19 @@ class WallFaceTest {
         long whole = face.laid().count().whole();
         assertTrue(labels().stream().anyMatch(text -> text.contains(String.format(Locale.ENGLISH, "%,d whole", whole))),
                 labels()::toString);
+    }
+
+    @Test
+    void jointGaugesEnlargeTheWallUntilTheyCanBeRead() {
+        double fitted = DiagramScale.zoom(face.viewer()).getZoom();
+        Length course = face.laid().courses().get(0).course().height();
+
+        Screen.press("Joint Gauges");
+        int line = FigureUtilities.getTextExtents("0", face.viewer().getControl().getFont()).height;
+        assertTrue(DiagramScale.of(face.viewer()).toPixels(course) >= line);
+
+        Screen.press("Joint Gauges");
+        assertEquals(fitted, DiagramScale.zoom(face.viewer()).getZoom(), 1e-6);
     }
 
     private static long coloursIn(ImageData image) {

@@ -72,6 +72,8 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
             execute(state == ProposalState.ACCEPTED
                     ? new AcceptProposalsCommand(proposals)
                     : new AnswerProposalsCommand(proposals, state));
+            // the button that had the keys is of no use any more; undo by key must go on working
+            panel.setFocus();
         }
 
         @Override
