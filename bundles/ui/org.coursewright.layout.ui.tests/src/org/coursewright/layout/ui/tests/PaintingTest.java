@@ -26,6 +26,7 @@ import org.coursewright.measure.LengthFormat;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.Wall;
+import org.coursewright.model.project.Project;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.draw2d.geometry.Rectangle;
@@ -48,7 +49,7 @@ class PaintingTest {
 
     @BeforeEach
     void layASmallHouse() throws Exception {
-        var project = new ProjectStore().load(SmallHouse.in(folder));
+        Project project = new ProjectStore().load(SmallHouse.in(folder));
         wall = project.getBuilding().getStoreys().get(0).getWalls().get(0);
         laid = new BuildingLayout(BondSolver.standard()).lay(project, Progress.NONE);
     }
