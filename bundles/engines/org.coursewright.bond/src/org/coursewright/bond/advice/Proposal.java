@@ -13,7 +13,8 @@ import org.coursewright.measure.Length;
  * @param from its value in the plan
  * @param to its new value
  * @param before the walls that it changes, before the change: its wall, or those that a wall meets that moves
- * @param after the same walls in the same order after the change; laid, not estimated
+ * @param after the same walls in the same order after the change; laid, not estimated, though in a hurry if further changes of
+ *        the wall follow
  */
 public record Proposal(Adjustable adjustable, Length from, Length to, List<WallLayout> before,
         List<WallLayout> after) {

@@ -5,12 +5,11 @@ import java.util.Arrays;
 /** Short laps between two runs one over the other, for every way to fill the one and the other; counted when asked for. */
 final class RefitLaps {
 
-    private static final int UNKNOWN = -1;
-
     private final RefitWays below;
     private final RefitWays above;
     private final long offset;
     private final long lap;
+    /** The count, or if it is only known to be no less than some number, that number's complement. */
     private final int[] counts;
 
     /** @param offset where the run above begins, measured from the start of the one below */
@@ -20,15 +19,21 @@ final class RefitLaps {
         this.offset = offset;
         this.lap = lap;
         counts = new int[below.count() * above.count()];
-        Arrays.fill(counts, UNKNOWN);
+        Arrays.fill(counts, ~0);
     }
 
     int at(int lower, int upper) {
+        return at(lower, upper, Integer.MAX_VALUE);
+    }
+
+    /** The same, or {@code enough} or more if there are so many or more. */
+    int at(int lower, int upper, int enough) {
         int index = lower * above.count() + upper;
-        if (counts[index] == UNKNOWN) {
-            counts[index] = LapCheck.violations(below.pattern(lower), above.pattern(upper), offset, lap);
+        if (counts[index] < 0 && ~counts[index] < enough) {
+            int count = LapCheck.violations(below.pattern(lower), above.pattern(upper), offset, lap, enough);
+            counts[index] = count < enough ? count : ~count;
         }
-        return counts[index];
+        return counts[index] < 0 ? ~counts[index] : counts[index];
     }
 
     /** What short laps cost, all of them counted; the ways of the run above change fastest. */

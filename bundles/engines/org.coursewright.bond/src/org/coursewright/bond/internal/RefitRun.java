@@ -74,7 +74,8 @@ final class RefitRun {
         for (int way = 0; way < costs.length; way++) {
             long least = Long.MAX_VALUE;
             for (int index = 0; index < order.length && lower[order[index]] < least; index++) {
-                long cost = lower[order[index]] + laps.at(order[index], way) * SHORT_LAP;
+                int room = (int) Math.min(Integer.MAX_VALUE - 1, (least - lower[order[index]]) / SHORT_LAP);
+                long cost = lower[order[index]] + laps.at(order[index], way, room + 1) * SHORT_LAP;
                 if (cost < least) {
                     least = cost;
                     bestBelow[way] = order[index];

@@ -18,13 +18,28 @@ import org.coursewright.bond.Piece;
  */
 final class RunRefit {
 
+    private static final long[] NOTHING = {};
+    private static final Piece.Kind[] NO_KINDS = {};
+
     /** So many of the cheapest are kept of those near to how the run was filled, of those with the fewest cuts, and of others of these. */
     private static final int MOST_NEAR = 8;
     private static final int MOST_FEW = 5;
     private static final int MOST_VARIED = 3;
 
     /** Pieces in order that fill the run; cheaper to have many of than patterns. */
-    private record Order(long[] pieces, Piece.Kind[] kinds, long jointTotal, long cost) {
+    private record Order(long[] pieces, long jointTotal, long cost) {
+    }
+
+    /** How long pieces are together, how many of them are cut, and what is to be said for them by {@link Preference}. */
+    private record Sum(long length, int cuts, int preference) {
+
+        Sum plus(Sum other) {
+            return new Sum(length + other.length, cuts + other.cuts, preference + other.preference);
+        }
+
+        Sum minus(Sum other) {
+            return new Sum(length - other.length, cuts - other.cuts, preference - other.preference);
+        }
     }
 
     private final RunShape shape;
@@ -52,7 +67,7 @@ final class RunRefit {
         before.map(Pattern::pieces).ifPresent(this::addNear);
         Set<Pattern> patterns = new LinkedHashSet<>(cheapest(MOST_NEAR));
         found.clear();
-        fewest.forEach(this::add);
+        fewest.forEach(order -> add(order, sum(order)));
         patterns.addAll(cheapest(MOST_FEW));
         vary();
         patterns.addAll(first(MOST_VARIED));
@@ -96,14 +111,15 @@ final class RunRefit {
     }
 
     private void addNear(long[] pieces) {
-        add(pieces);
+        Sum sum = sum(pieces);
+        add(pieces, sum);
         for (int place = 0; place < pieces.length; place++) {
             if (place < 2 || place >= pieces.length - 2 || pieces[place] != masonry.whole()) {
-                replace(pieces, place);
-                insert(pieces, place);
+                replace(pieces, place, sum);
+                insert(pieces, place, sum);
             }
         }
-        insert(pieces, pieces.length);
+        insert(pieces, pieces.length, sum);
     }
 
     private List<Pattern> cheapest(int most) {
@@ -115,7 +131,7 @@ final class RunRefit {
         List<Pattern> patterns = new ArrayList<>();
         for (int index = 0; index < found.size() && patterns.size() < most; index++) {
             Order order = found.get(index);
-            Pattern pattern = new Pattern(shape, masonry, order.pieces(), order.kinds(), order.jointTotal());
+            Pattern pattern = new Pattern(shape, masonry, order.pieces(), kinds(order.pieces()), order.jointTotal());
             if (shape.pins().isEmpty() || shape.pins().areKept(shape, pattern)) {
                 patterns.add(pattern);
             }
@@ -123,33 +139,34 @@ final class RunRefit {
         return patterns;
     }
 
-    private void replace(long[] pieces, int place) {
+    private void replace(long[] pieces, int place, Sum sum) {
         long[] changed = pieces.clone();
-        for (long length : lengths(pieces, place, pieces.length)) {
+        Sum others = sum.minus(piece(pieces[place]));
+        for (long length : lengths(others.length(), pieces.length)) {
             changed[place] = length;
-            add(changed);
+            addIfCut(changed, others, length);
         }
         if (pieces.length > 1) {
             long[] fewer = new long[pieces.length - 1];
             System.arraycopy(pieces, 0, fewer, 0, place);
             System.arraycopy(pieces, place + 1, fewer, place, fewer.length - place);
-            add(fewer);
+            add(fewer, others);
         }
     }
 
-    private void insert(long[] pieces, int place) {
+    private void insert(long[] pieces, int place, Sum sum) {
         long[] more = new long[pieces.length + 1];
         System.arraycopy(pieces, 0, more, 0, place);
         System.arraycopy(pieces, place, more, place + 1, pieces.length - place);
-        for (long length : lengths(more, place, more.length)) {
+        for (long length : lengths(sum.length(), more.length)) {
             more[place] = length;
-            add(more);
+            addIfCut(more, sum, length);
         }
     }
 
     /** Lengths that one piece may have while the others stay: whole, special, and cut so that joints are usual or as before. */
-    private long[] lengths(long[] pieces, int place, int count) {
-        long rest = shape.length() + pieces[place] - sum(pieces);
+    private long[] lengths(long others, int count) {
+        long rest = shape.length() - others;
         int joints = joints(count);
         int kinds = specials.length;
         long[] lengths = Arrays.copyOf(specials, kinds + 5);
@@ -162,12 +179,26 @@ final class RunRefit {
         return lengths;
     }
 
-    private static long sum(long[] pieces) {
-        long sum = 0;
+    private Sum sum(long[] pieces) {
+        Sum sum = new Sum(0, 0, 0);
         for (long piece : pieces) {
-            sum += piece;
+            sum = piece == masonry.whole()
+                    ? new Sum(sum.length() + piece, sum.cuts(), sum.preference())
+                    : sum.plus(piece(piece));
         }
         return sum;
+    }
+
+    private Sum piece(long length) {
+        Piece.Kind kind = kind(length);
+        int preference = Preference.of(masonry, new long[]{length}, new Piece.Kind[]{kind}, 0, 0);
+        return new Sum(length, kind == Piece.Kind.CUT ? 1 : 0, preference);
+    }
+
+    private Piece.Kind[] kinds(long[] pieces) {
+        Piece.Kind[] kinds = new Piece.Kind[pieces.length];
+        Arrays.setAll(kinds, piece -> kind(pieces[piece]));
+        return kinds;
     }
 
     private long onStep(long length) {
@@ -178,26 +209,23 @@ final class RunRefit {
         return pieces - 1 + shape.startJoints() + shape.endJoints();
     }
 
-    private void add(long[] pieces) {
+    /** Adds pieces of which one is of that length, if such a piece is there or can be cut. */
+    private void addIfCut(long[] pieces, Sum others, long length) {
+        if (kind(length) != Piece.Kind.CUT || masonry.canCut(length)) {
+            add(pieces, others.plus(piece(length)));
+        }
+    }
+
+    private void add(long[] pieces, Sum sum) {
         int joints = joints(pieces.length);
-        long total = shape.length() - sum(pieces);
+        long total = shape.length() - sum.length();
         if (total < joints * masonry.least() || total > joints * masonry.most()) {
             return;
         }
-        Piece.Kind[] kinds = new Piece.Kind[pieces.length];
-        int cuts = 0;
-        for (int piece = 0; piece < kinds.length; piece++) {
-            kinds[piece] = kind(pieces[piece]);
-            if (kinds[piece] == Piece.Kind.CUT) {
-                cuts++;
-                if (!masonry.canCut(pieces[piece])) {
-                    return;
-                }
-            }
-        }
-        long cost = CostNetwork.cost(0, cuts, Preference.of(masonry, pieces, kinds, joints, total));
+        int uneven = Preference.of(masonry, NOTHING, NO_KINDS, joints, total);
+        long cost = CostNetwork.cost(0, sum.cuts(), Math.min(CostNetwork.MOST_PREFERENCE, sum.preference() + uneven));
         if (!isFound(pieces, cost)) {
-            found.add(new Order(pieces.clone(), kinds, total, cost));
+            found.add(new Order(pieces.clone(), total, cost));
         }
     }
 

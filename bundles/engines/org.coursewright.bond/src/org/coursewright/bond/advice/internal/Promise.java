@@ -53,7 +53,7 @@ final class Promise {
                 before, after));
     }
 
-    /** Lays the wall after each of its changes. */
+    /** Lays the wall after each of its changes: after the last with all care, after those before in a hurry. */
     private void propose(WallFace wall, WallLayout layout, WallOption option) {
         WallFace face = wall;
         WallLayout before = layout;
@@ -61,7 +61,9 @@ final class Promise {
             progress.checkCancelled();
             FaceChange faceChange = terms.change(face, change.adjustable());
             face = faceChange.by(change.by()).orElseThrow();
-            WallLayout after = planned.lay(face, progress);
+            WallLayout after = face.equals(option.face())
+                    ? planned.lay(face, progress)
+                    : planned.laySoon(face, progress);
             proposals.add(new Proposal(change.adjustable(), faceChange.planned(),
                     faceChange.planned().plus(change.by()), List.of(before), List.of(after)));
             before = after;
