@@ -78,6 +78,35 @@ class FitCommandTest {
         assertThat(CommandRun.of("fit", project, "--format", "json").json().getAsJsonObject("before")).isEqualTo(after);
     }
 
+    /** A partition of 135 in between two walls, one of which may move: eight units and two halves, or nine units, are shorter. */
+    private Path partition() throws IOException {
+        Schedules schedules = new Schedules(folder);
+        schedules.write("walls.csv", """
+                mark,from_x,from_y,to_x,to_y,unit,bond,base,height,storey,move
+                P1,0,0,145,0,14x10x4,stretcher,0,18,1,
+                W2,0,-72.25,0,72.25,14x10x4,stretcher,0,18,1,
+                W3,145,-72.25,145,72.25,14x10x4,stretcher,0,18,1,±3
+                """);
+        schedules.write("openings.csv", "mark,wall,kind,offset,width,sill,height,lintel\n");
+        assertThat(schedules.make().status()).isZero();
+        return schedules.project();
+    }
+
+    @Test
+    void movedWallGivesExactlyThePromisedCount() throws IOException {
+        Path project = partition();
+        JsonObject fit = CommandRun.of("fit", project, "--wall", "W3", "--apply", "--format", "json").json();
+        JsonObject proposal = fit.getAsJsonArray("proposals").get(0).getAsJsonObject();
+
+        assertThat(proposal.get("wall").getAsString()).isEqualTo("W3");
+        assertThat(proposal.has("opening")).isFalse();
+        assertThat(proposal.get("dimension").getAsString()).isEqualTo("offset");
+        assertThat(proposal.get("from").getAsBigDecimal()).isEqualByComparingTo("3683");
+        assertThat(proposal.getAsJsonArray("profile")).hasSize(25);
+        assertThat(cuts(project)).isEqualTo(fit.getAsJsonObject("after").get("cuts").getAsInt())
+                .isLessThan(fit.getAsJsonObject("before").get("cuts").getAsInt());
+    }
+
     @Test
     void withoutApplyNothingIsWritten() throws IOException {
         Path project = screen();
