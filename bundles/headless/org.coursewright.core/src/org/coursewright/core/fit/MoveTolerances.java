@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.Dimension;
 import org.coursewright.bond.advice.WallMove;
+import org.coursewright.core.bond.BondTranslator;
 import org.coursewright.core.bond.Translation;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
@@ -17,17 +18,18 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 /** Reads which walls of a project may move sideways, and what comes of it: each place is tried on a copy of the project. */
 final class MoveTolerances {
 
+    /** Of the copy, whose elements findings name otherwise than those of the project. */
     private final Translation planned;
     private final ProjectWalls walls;
     private final Project copy;
     private final Length step;
 
     /** @param step between places */
-    MoveTolerances(Project project, Translation planned, Length step) {
-        this.planned = planned;
+    MoveTolerances(Project project, Length step) {
         this.step = step;
         walls = new ProjectWalls(project);
         copy = EcoreUtil.copy(project);
+        planned = BondTranslator.translate(copy);
     }
 
     List<WallMove> moves(FitSettings settings, Progress progress) {

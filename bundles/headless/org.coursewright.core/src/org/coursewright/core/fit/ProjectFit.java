@@ -62,7 +62,7 @@ public final class ProjectFit {
         List<KeepClear> keepClear = translation.abutments().stream()
                 .map(each -> new KeepClear(each.wall(), each.from(), each.to())).toList();
         return new AdviceRequest(translation.request(), new Tolerances(project, translation, settings).adjustables(),
-                new MoveTolerances(project, translation, step).moves(settings, progress), keepClear, step,
+                new MoveTolerances(project, step).moves(settings, progress), keepClear, step,
                 settings.budget());
     }
 

@@ -2,6 +2,7 @@ package org.coursewright.bond.advice.internal;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.bond.advice.WallMove;
 import org.coursewright.bond.internal.FaceRuns;
+import org.coursewright.bond.internal.HandedBuilding;
 import org.coursewright.bond.internal.LayingCost;
 import org.coursewright.bond.internal.RefitWall;
 import org.coursewright.measure.Length;
@@ -61,6 +63,37 @@ final class MoveProfile {
             stands.add(stand(Optional.of(place), progress));
         }
         stands.sort(Comparator.comparing(Stand::change));
+    }
+
+    /**
+     * Lays the walls in a hurry for the places with the least bounds, as far as these are below what is known of any place.
+     *
+     * @param tries for how many places at most
+     */
+    void tryOut(HandedBuilding building, int tries, Progress progress) {
+        Set<Stand> tried = new HashSet<>();
+        for (int count = 0; count < tries; count++) {
+            LayingCost best = known().map(Stand::cost).min(Comparator.naturalOrder()).orElse(cost);
+            Optional<Stand> next = stands.stream().filter(stand -> stand.place().isPresent() && !tried.contains(stand))
+                    .filter(stand -> stand.bound().compareTo(best) < 0)
+                    .min(Comparator.comparing(Stand::bound).thenComparing(stand -> stand.change().abs()));
+            if (next.isEmpty()) {
+                return;
+            }
+            Stand laid = laid(next.get(), building, progress);
+            tried.add(laid);
+            stands.set(stands.indexOf(next.get()), laid);
+        }
+    }
+
+    private Stand laid(Stand stand, HandedBuilding building, Progress progress) {
+        LayingCost sum = LayingCost.NONE;
+        for (String mark : walls) {
+            sum = sum.plus(stand.place().flatMap(there -> face(there, mark))
+                    .map(face -> LayingCost.of(building.laySoon(face, progress))).orElse(planned.get(mark).cost()));
+        }
+        boolean better = stand.basis() == Basis.BOUND || sum.compareTo(stand.cost()) < 0;
+        return better ? new Stand(stand.place(), stand.bound(), sum, Basis.FITTED) : stand;
     }
 
     private Stand stand(Optional<WallMove.Place> place, Progress progress) {

@@ -26,6 +26,8 @@ final class MoveSearch {
 
     /** So many sets of moved walls are looked into. */
     private static final int MOST_SETS = 3;
+    /** Places of each wall for which walls are laid to try them out. */
+    private static final int TRIES = 4;
 
     private final List<MoveProfile> profiles = new ArrayList<>();
     private final Length budget;
@@ -34,6 +36,7 @@ final class MoveSearch {
         this.budget = budget;
         Map<String, RefitWall> planned = moves.isEmpty() ? Map.of() : planned(building);
         moves.forEach(move -> profiles.add(new MoveProfile(move, planned, progress)));
+        profiles.forEach(profile -> profile.tryOut(building, TRIES, progress));
     }
 
     private static Map<String, RefitWall> planned(HandedBuilding building) {
