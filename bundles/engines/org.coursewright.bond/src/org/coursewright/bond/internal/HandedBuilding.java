@@ -1,8 +1,6 @@
 package org.coursewright.bond.internal;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
@@ -19,7 +17,6 @@ public final class HandedBuilding {
     private final BondRequest request;
     private final Layings layings;
     private final Handed handed;
-    private final Map<Masonry, RefitMemory> memories = new HashMap<>();
 
     private HandedBuilding(BondRequest request, Layings layings, Progress progress) {
         this.request = request;
@@ -61,8 +58,7 @@ public final class HandedBuilding {
 
     /** @return the runs of a wall, handed as in this building */
     public FaceRuns runs(WallFace wall) {
-        Masonry masonry = Masonry.of(wall.stock(), wall.rule());
-        return FaceRuns.of(wall, handed.handing(), memories.computeIfAbsent(masonry, RefitMemory::new));
+        return FaceRuns.of(wall, handed.handing(), new RefitMemory(Masonry.of(wall.stock(), wall.rule())));
     }
 
     /**

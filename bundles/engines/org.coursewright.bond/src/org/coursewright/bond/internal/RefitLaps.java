@@ -10,7 +10,7 @@ final class RefitLaps {
     private final long offset;
     private final long lap;
     /** The count, or if it is only known to be no less than some number, that number's complement. */
-    private final int[] counts;
+    private final short[] counts;
 
     /** @param offset where the run above begins, measured from the start of the one below */
     RefitLaps(RefitWays below, RefitWays above, long offset, long lap) {
@@ -18,8 +18,8 @@ final class RefitLaps {
         this.above = above;
         this.offset = offset;
         this.lap = lap;
-        counts = new int[below.count() * above.count()];
-        Arrays.fill(counts, ~0);
+        counts = new short[below.count() * above.count()];
+        Arrays.fill(counts, (short) ~0);
     }
 
     int at(int lower, int upper) {
@@ -31,7 +31,7 @@ final class RefitLaps {
         int index = lower * above.count() + upper;
         if (counts[index] < 0 && ~counts[index] < enough) {
             int count = LapCheck.violations(below.pattern(lower), above.pattern(upper), offset, lap, enough);
-            counts[index] = count < enough ? count : ~count;
+            counts[index] = (short) (count < enough ? count : ~count);
         }
         return counts[index] < 0 ? ~counts[index] : counts[index];
     }

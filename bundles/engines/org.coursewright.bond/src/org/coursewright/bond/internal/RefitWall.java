@@ -141,7 +141,8 @@ public final class RefitWall {
                 if (!before.get(run).isAlike(after.get(run))) {
                     return Optional.empty();
                 }
-                ways[run] = after.get(run).form().ways(ways[run]);
+                RefitShape form = after.get(run).form();
+                ways[run] = form.isFillable() ? now.memory().ways(form, Optional.ofNullable(ways[run])) : null;
                 if (ways[run] != null && ways[run].count() == 0) {
                     return Optional.empty();
                 }
