@@ -72,6 +72,7 @@ class DragTimesTest {
     private long[] moves() {
         MouseOnOpening held = MouseOnOpening.inTheMiddle(face, opening());
         held.drag(1);
+        OpenFace.await(DragTimesTest::isLookedAt);
         long[] taken = new long[MOVES];
         int by = 1;
         for (int i = 0; i < MOVES; i++) {
@@ -91,6 +92,12 @@ class DragTimesTest {
         }
         held.give();
         return taken;
+    }
+
+    /** Whether the strip under the wall has nothing more to find. */
+    private static boolean isLookedAt() {
+        return Screen.all(AdviceStrip.class).findFirst().flatMap(AdviceStrip::content).flatMap(StripContent::cuts)
+                .filter(cuts -> !cuts.goesOn()).isPresent();
     }
 
     /** Where the opening is dragged to, or drawn to by a place with few cuts. */
