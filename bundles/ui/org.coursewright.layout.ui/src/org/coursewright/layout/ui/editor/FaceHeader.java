@@ -121,14 +121,17 @@ final class FaceHeader extends Composite {
         }
     }
 
+    /** While an opening is dragged the words change all the time; the editor is only laid out anew if they need other lines. */
     private void say(String words) {
         if (!words.equals(counts.getText())) {
             counts.setText(words);
-            takeLines();
+            if (counts.computeSize(Math.max(1, counts.getSize().x), SWT.DEFAULT).y != counts.getSize().y) {
+                counts.requestLayout();
+            }
         }
     }
 
-    /** While an opening is dragged the words change all the time; the editor is only laid out anew if they need other room. */
+    /** Narrower, words and buttons may need more lines than before. */
     private void takeLines() {
         if (!isDisposed() && computeSize(getSize().x, SWT.DEFAULT).y != getSize().y) {
             counts.requestLayout();
