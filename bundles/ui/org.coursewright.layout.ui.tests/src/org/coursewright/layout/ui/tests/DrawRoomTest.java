@@ -18,7 +18,11 @@ import org.coursewright.model.building.Opening;
 import org.coursewright.model.building.OpeningKind;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.Wall;
+import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.LayerConstants;
+import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -31,6 +35,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A room is drawn, gets a door, and is changed, saved and opened again, all with mouse and keys. */
 class DrawRoomTest {
+
+    /** Around what is on its way, for marks. */
+    private static final int MARGIN = 10;
 
     @TempDir
     private Path folder;
@@ -54,6 +61,21 @@ class DrawRoomTest {
         Point corner = new Point(220, 400);
         List.of(corner, corner.getTranslated(180, 1), corner.getTranslated(181, -140), corner.getTranslated(2, -141),
                 corner).forEach(plan::click);
+    }
+
+    /** Words that say how long a wall is, drawn to the right edge of the paper. */
+    @Test
+    void readoutStaysOnThePaperThatIsSeen() {
+        int width = plan.viewer().getControl().getSize().x;
+        plan.press("Wall");
+        plan.click(new Point(width - 200, 300));
+        plan.move(new Point(width - 12, 300));
+
+        IFigure layer = ((LayerManager) plan.viewer().getEditPartRegistry().get(LayerManager.ID)).getLayer(
+                LayerConstants.FEEDBACK_LAYER);
+        assertEquals(1, layer.getChildren().size());
+        Rectangle seen = ((IFigure) layer.getChildren().get(0)).getBounds();
+        assertTrue(seen.right() <= width + MARGIN, () -> seen + " of " + width);
     }
 
     private static List<Length> coordinates(Wall wall) {

@@ -20,9 +20,10 @@ import org.eclipse.draw2d.geometry.Rectangle;
  * @param at where the words are about
  * @param place of the plan on paper
  * @param ink to draw with
+ * @param right pixels to the right at which the paper that is seen ends; words that would reach beyond begin further left
  */
 public record FeedbackPainting(List<List<PlanPoint>> outlines, List<SnapMark> marks, String words, PlanPoint at,
-        PlanPlace place, PlanInk ink) implements Painting {
+        PlanPlace place, PlanInk ink, int right) implements Painting {
 
     private static final int LINE = 2;
     private static final int PADDING = 4;
@@ -35,10 +36,25 @@ public record FeedbackPainting(List<List<PlanPoint>> outlines, List<SnapMark> ma
         marks = List.copyOf(marks);
     }
 
+    /** Words wherever there is room for them. */
+    public FeedbackPainting(List<List<PlanPoint>> outlines, List<SnapMark> marks, String words, PlanPoint at,
+            PlanPlace place, PlanInk ink) {
+        this(outlines, marks, words, at, place, ink, Integer.MAX_VALUE);
+    }
+
+    /**
+     * @param end pixels to the right at which the paper that is seen ends
+     * @return the same with its words before that
+     */
+    public FeedbackPainting before(int end) {
+        return new FeedbackPainting(outlines, marks, words, at, place, ink, end);
+    }
+
     private Rectangle label() {
         Dimension size = place.lettering().size(words).getExpanded(2 * PADDING, 2 * PADDING);
         Point point = place.pixel(at);
-        return new Rectangle(point.x + OFF, point.y - OFF - size.height, size.width, size.height);
+        int x = Math.max(0, Math.min(point.x + OFF, right - size.width));
+        return new Rectangle(x, point.y - OFF - size.height, size.width, size.height);
     }
 
     @Override

@@ -22,7 +22,7 @@ public final class Feedback {
             ((LayerManager) viewer.getEditPartRegistry().get(LayerManager.ID)).getLayer(LayerConstants.FEEDBACK_LAYER)
                     .add(figure);
         }
-        figure.show(Optional.of(painting));
+        figure.show(Optional.of(painting.before(viewer.getControl().getSize().x)));
     }
 
     /** @return what is shown at present */
