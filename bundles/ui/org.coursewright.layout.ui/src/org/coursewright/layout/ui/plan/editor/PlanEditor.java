@@ -80,8 +80,8 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         super.createPartControl(paper.middle());
         paper.addRulers(getGraphicalViewer(), this::state);
         tools = new PlanTools(getEditDomain(), getGraphicalViewer(), this::say);
-        ((PlanDomain) getEditDomain()).onToolChange(this::toolChanged);
-        toolChanged();
+        ((PlanDomain) getEditDomain()).onToolChange(this::describeSelection);
+        describeSelection();
         listening = results().listen(ProjectResults.CHECK, parent.getDisplay()::asyncExec, this::checked);
         storeys().stream().findFirst().ifPresentOrElse(this::show, this::describe);
     }
@@ -124,7 +124,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         selected().handing().ifPresent(menu -> menu.next(place));
     }
 
-    private void toolChanged() {
+    private void describeSelection() {
         if (!header.isDisposed()) {
             header.show(tools.active());
             if (tools.active() == PlanTools.Kind.SELECT) {
@@ -214,6 +214,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
             view.trouble(PlanTrouble.of(found.findings(), project()));
             view.laid(results().state(ProjectResults.LAYOUT).value());
             refreshParts();
+            describeSelection();
         });
     }
 
