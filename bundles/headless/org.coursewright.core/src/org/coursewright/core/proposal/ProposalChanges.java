@@ -59,9 +59,14 @@ public record ProposalChanges(Proposal proposal) {
         return Optional.ofNullable(proposal.getOpening());
     }
 
-    /** How the wall moves if it is the wall that is to. */
+    /**
+     * How the wall moves if it is the wall that is to: it stands where it stood when that was proposed, or where it is to go.
+     * Otherwise the proposal may have been about an opening that is gone.
+     */
     private Optional<SidewaysMove> sideways() {
-        return proposal.getOpening() == null ? SidewaysMove.of(proposal.getWall()) : Optional.empty();
+        return Optional.of(proposal).filter(each -> each.getOpening() == null).map(Proposal::getWall)
+                .flatMap(SidewaysMove::of).filter(move -> move.offset().equals(proposal.getFrom())
+                        || move.offset().equals(proposal.getTo()));
     }
 
     private Optional<WallFace> face() {

@@ -141,6 +141,32 @@ class ProposalTrialTest {
                 price.isComplete());
     }
 
+    /** The wall lies along the plan's origin; a partition that ends on it goes with it. */
+    @Test
+    void acceptingTheMoveOfAWallMovesWhatEndsAtIt() {
+        Wall partition = plan.wall("P1", "120", "0", "120", "100", Bond.STRETCHER, "18");
+        Proposal move = proposal(Dimension.OFFSET, "0", "2");
+        move.setOpening(null);
+
+        assertThat(new ProposalChanges(move).isTimely()).isTrue();
+        new AcceptProposalsCommand(List.of(move)).execute();
+
+        assertThat(wall.getFromY()).isEqualTo(in("2"));
+        assertThat(wall.getToY()).isEqualTo(in("2"));
+        assertThat(partition.getFromY()).isEqualTo(in("2"));
+        assertThat(partition.getToY()).isEqualTo(in("100"));
+    }
+
+    /** It was about an opening at 45 in: that is not where the wall stands. */
+    @Test
+    void proposalOfAnOpeningThatIsGoneDoesNotMoveTheWall() {
+        Proposal orphan = proposal(Dimension.OFFSET, "45", "43");
+        orphan.setOpening(null);
+
+        assertThat(new ProposalChanges(orphan).now()).isEmpty();
+        assertThat(new AcceptProposalsCommand(List.of(orphan)).canExecute()).isFalse();
+    }
+
     @Test
     void oneQuestionLeavesNothingBehindForTheNext() {
         List<Proposal> proposals = offered(advise());
