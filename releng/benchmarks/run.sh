@@ -59,7 +59,8 @@ takeoff() {
 main() {
   local program=org.coursewright.benchmarks.$1
   shift
-  java "-Xmx${HEAP:-256m}" -XX:+UseSerialGC -cp "$classpath" "$program" "$@"
+  # one core: walls are worked on one after another
+  java "-Xmx${HEAP:-256m}" -XX:+UseSerialGC -Djava.util.concurrent.ForkJoinPool.common.parallelism=0 -cp "$classpath" "$program" "$@"
 }
 
 command=${1:-}

@@ -1,5 +1,6 @@
 package org.coursewright.bond.internal;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -18,10 +19,16 @@ final class Layings {
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
         private Optional<CutProof> proof = Optional.empty();
+        private Map<RunShape, List<Pattern>> patterns = Map.of();
         private int lastSolve;
     }
 
+    private record LastLaid(Masonry masonry, Map<RunShape, List<Pattern>> patterns) {
+    }
+
     private final Map<HandedWall, Known> known = new ConcurrentHashMap<>();
+    /** By mark of the wall, what its runs were last laid with. */
+    private final Map<String, LastLaid> last = new ConcurrentHashMap<>();
     private final RunsAlone runs = new RunsAlone();
     private int solves;
 
@@ -36,10 +43,18 @@ final class Layings {
         return known.size();
     }
 
-    /** The wall as it was laid before, or laid soon, which is not remembered. */
+    /** The wall as it was laid before, or laid soon, which is not remembered; runs may stay as they were last laid. */
     WallLayout laySoon(WallFace wall, Handing handing, Progress progress) {
-        Known found = known(wall, handing);
-        return found.layout.orElseGet(() -> new WallLaying(wall, handing).laySoon(progress)).under(wall.mark());
+        return known(wall, handing).layout
+                .orElseGet(() -> new WallLaying(wall, handing).laySoon(lastPatterns(wall), progress))
+                .under(wall.mark());
+    }
+
+    private Map<RunShape, List<Pattern>> lastPatterns(WallFace wall) {
+        LastLaid before = last.get(wall.mark());
+        return before == null || !before.masonry().equals(Masonry.of(wall.stock(), wall.rule()))
+                ? Map.of()
+                : before.patterns();
     }
 
     /** What is known of runs. */
@@ -53,7 +68,9 @@ final class Layings {
             if (found.layout.isEmpty()) {
                 WallLaying laying = new WallLaying(wall, handing);
                 found.layout = Optional.of(laying.lay(() -> prove(found, laying, progress), progress));
+                found.patterns = laying.patterns();
             }
+            last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
             return found.layout.get().under(wall.mark());
         }
     }

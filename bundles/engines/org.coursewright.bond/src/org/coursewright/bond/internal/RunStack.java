@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The runs of one wall that can be filled, the pools they are filled from, and which of them lie on one another. */
@@ -133,9 +134,10 @@ final class RunStack {
         poolByShape.values().forEach(PatternPool::seedMore);
     }
 
-    /** Adds patterns to the pools of their shapes. */
+    /** Adds patterns to the pools of their shapes, if there are any. */
     void add(Map<RunShape, List<Pattern>> patterns) {
-        patterns.forEach((shape, found) -> found.forEach(poolByShape.get(shape)::add));
+        patterns.forEach((shape, found) -> Optional.ofNullable(poolByShape.get(shape))
+                .ifPresent(pool -> found.forEach(pool::add)));
     }
 
     /** Cuts that every filling needs, laps left aside. */

@@ -1,8 +1,12 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 import org.coursewright.bond.CourseLayout;
@@ -23,6 +27,7 @@ final class WallLaying {
     private final WallFace wall;
     private final Handing handing;
     private final RunStack stack;
+    private final Map<RunShape, Set<Pattern>> laidWith = new LinkedHashMap<>();
 
     WallLaying(WallFace wall, Handing handing) {
         this.wall = wall;
@@ -45,17 +50,32 @@ final class WallLaying {
         return laid(layout, layout.lay());
     }
 
-    /** A first answer: less is tried, and nothing is proven that is not plain. */
-    WallLayout laySoon(Progress progress) {
+    /**
+     * A first answer: less is tried, and nothing is proven that is not plain.
+     *
+     * @param tried by shape of run, patterns that may do again
+     */
+    WallLayout laySoon(Map<RunShape, List<Pattern>> tried, Progress progress) {
+        stack.add(tried);
         StackLayout layout = new StackLayout(stack, () -> prove(progress), progress);
         return laid(layout, layout.laySoon());
     }
 
     private WallLayout laid(StackLayout layout, List<Pattern> patterns) {
+        for (int run = 0; run < patterns.size(); run++) {
+            laidWith.computeIfAbsent(stack.pool(run).shape(), shape -> new LinkedHashSet<>()).add(patterns.get(run));
+        }
         int cuts = patterns.stream().mapToInt(Pattern::cuts).sum();
         List<CourseLayout> courses = courses(patterns);
         return new WallLayout(wall.mark(), courses, cuts, ShortLap.in(wall, courses), straightJoints(), unfillable(),
                 layout.isMet(), layout.bound());
+    }
+
+    /** By shape of run, what the runs have been laid with. */
+    Map<RunShape, List<Pattern>> patterns() {
+        Map<RunShape, List<Pattern>> patterns = new LinkedHashMap<>();
+        laidWith.forEach((shape, each) -> patterns.put(shape, List.copyOf(each)));
+        return patterns;
     }
 
     private int straightJoints() {
