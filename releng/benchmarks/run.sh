@@ -2,6 +2,7 @@
 # Measures the engines. Compiles their sources and the benchmarks, then runs one of
 #
 #   releng/benchmarks/run.sh compare [BUILDINGS SEED SECONDS]   small buildings against a general-purpose solver
+#   releng/benchmarks/run.sh growing [BUILDINGS SEED SECONDS]   the same while walls grow
 #   releng/benchmarks/run.sh claims [WALLS SEED SECONDS]        claims of optimality on full-sized walls
 #   releng/benchmarks/run.sh oracles [BUILDINGS SEED]           the solver against trying everything, the verifier against spoiled layouts
 #   releng/benchmarks/run.sh scale [SEED]                       time and memory for 5, 20, 60 and 200 walls
@@ -67,6 +68,7 @@ command=${1:-}
 shift || true
 case $command in
   compare) compile && main Comparison "${1:-480}" "${2:-1}" "${3:-1.5}" "$reports/bond-comparison.md" ;;
+  growing) compile && HEAP=6g main GrowingComparison "${1:-24}" "${2:-1}" "${3:-6}" "$reports/bond-growing.md" ;;
   claims) compile && HEAP=2g main Claims "${1:-60}" "${2:-1}" "${3:-4}" "$reports/bond-claims.md" ;;
   oracles) compile && main OracleCheck "${1:-120}" "${2:-3}" ;;
   scale) compile && main Scale "${1:-1}" "$reports" ;;

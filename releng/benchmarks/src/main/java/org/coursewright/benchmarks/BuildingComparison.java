@@ -31,6 +31,14 @@ record BuildingComparison(String name, List<WallComparison> walls, double engine
      * @param limit most time for the reference solver on a wall (s)
      */
     static BuildingComparison of(String name, BondRequest request, double limit) {
+        BuildingComparison compared = laidAsHanded(name, request, limit);
+        Handing chosen = compared.walls().get(0).handing();
+        return new BuildingComparison(name, compared.walls(), compared.engineSeconds(), compared.faults(),
+                bestHanding(request, chosen, compared.walls(), limit));
+    }
+
+    /** Lays a building twice, with its corners handed as the engine hands them; no other handing is tried. */
+    static BuildingComparison laidAsHanded(String name, BondRequest request, double limit) {
         Engine.Timed timed = Engine.timed(request, 3);
         BondResult result = timed.result();
         List<String> faults = LayoutVerifier.faults(request, result);
@@ -41,8 +49,7 @@ record BuildingComparison(String name, List<WallComparison> walls, double engine
             walls.add(WallComparison.of(wall, chosen, result.walls().get(index),
                     GeneralModel.lay(wall, chosen, limit)));
         }
-        return new BuildingComparison(name, walls, timed.seconds(), faults,
-                bestHanding(request, chosen, walls, limit));
+        return new BuildingComparison(name, walls, timed.seconds(), faults, Optional.empty());
     }
 
     private static Optional<Score> bestHanding(BondRequest request, Handing chosen, List<WallComparison> walls,

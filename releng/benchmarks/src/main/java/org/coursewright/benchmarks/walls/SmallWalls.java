@@ -31,8 +31,11 @@ public final class SmallWalls {
     private final Random random;
     private final BuildingDraft building = new BuildingDraft();
 
-    private SmallWalls(long seed) {
+    private final int times;
+
+    private SmallWalls(long seed, int times) {
         this.random = new Random(seed);
+        this.times = times;
     }
 
     /** @return the kind of building number {@code index} */
@@ -47,7 +50,17 @@ public final class SmallWalls {
      * @return the same building for the same seed and index
      */
     public static BondRequest of(long seed, int index) {
-        SmallWalls small = new SmallWalls(seed * 1_000_003 + index);
+        return of(seed, index, 1);
+    }
+
+    /**
+     * The same with walls so many times as long and as many more courses, rounded down.
+     *
+     * @param times at least 1
+     * @return the same building for the same seed, index and size
+     */
+    public static BondRequest of(long seed, int index, int times) {
+        SmallWalls small = new SmallWalls(seed * 1_000_003 + index, times);
         small.draw(kind(index));
         return small.building.request();
     }
@@ -67,8 +80,8 @@ public final class SmallWalls {
     }
 
     private WallDraft wall(String mark, UnitType unit) {
-        WallDraft wall = new WallDraft(mark, unit, unit.face() * between(4, 14) / 4 + between(0, 7) + 80,
-                between(3, 5));
+        WallDraft wall = new WallDraft(mark, unit,
+                times * (unit.face() * between(4, 14) / 4) + between(0, 7) + 80, times + between(2, 4));
         building.add(wall);
         return wall;
     }
