@@ -31,11 +31,16 @@ record CostTable(int[] scope, int[] sizes, long[] costs) {
 
     /** The cost under a choice of a value for every variable of the network. */
     long at(int[] chosen) {
+        return costs[index(chosen)];
+    }
+
+    /** Where that cost stands in {@code costs}. */
+    int index(int[] chosen) {
         int index = 0;
         for (int place = 0; place < scope.length; place++) {
             index = index * sizes[place] + chosen[scope[place]];
         }
-        return costs[index];
+        return index;
     }
 
     long least() {
@@ -55,6 +60,23 @@ record CostTable(int[] scope, int[] sizes, long[] costs) {
         for (int value = 0; value < outlook.length; value++) {
             outlook[value] += least[value];
         }
+    }
+
+    /**
+     * The same with the values of one variable told apart further.
+     *
+     * @param parts for the values now, the value that each is part of
+     */
+    CostTable split(int place, int[] parts) {
+        int stride = stride(place);
+        int[] sizesNow = sizes.clone();
+        sizesNow[place] = parts.length;
+        long[] now = new long[costs.length / sizes[place] * parts.length];
+        for (int index = 0; index < now.length; index++) {
+            int value = parts[index / stride % parts.length];
+            now[index] = costs[(index / stride / parts.length * sizes[place] + value) * stride + index % stride];
+        }
+        return new CostTable(scope, sizesNow, now);
     }
 
     /** What is left when the variable has that value. */

@@ -1,8 +1,10 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,6 +23,10 @@ final class CutBound {
     /** A bound that has not settled by then is nearly always as good as it will be. */
     private static final int MOST_ROUNDS = 150;
 
+    private static final int MOST_SPLITS = 20;
+    /** A shape with so many choices is not told apart further: eliminating its runs would take too long. */
+    private static final int MOST_CHOICES = 150;
+
     private record Place(RunShape shape, List<Long> joints) {
     }
 
@@ -32,6 +38,10 @@ final class CutBound {
     private final Map<Place, Integer> leastExtra = new HashMap<>();
     private final Set<List<Object>> suited = new HashSet<>();
     private final Map<List<Object>, long[]> own = new HashMap<>();
+    private List<RunChoice> chosen = List.of();
+    /** What the last least sum rests on. */
+    private List<RunChoice> now = List.of();
+    private int most;
 
     CutBound(RunStack stack) {
         this.stack = stack;
@@ -41,29 +51,87 @@ final class CutBound {
     }
 
     CutProof prove(Progress progress) {
-        List<RunChoice> chosen = List.of();
-        int most = 0;
+        settle(progress);
+        return proof();
+    }
+
+    /** Tells choices apart further until the bound reaches so many cuts, as long as that goes on soon enough. */
+    CutProof refine(int wanted, Progress progress) {
+        int splits = 0;
+        boolean settled = settle(progress);
+        while (stack.leastCuts() + most < wanted && settled && splits++ < MOST_SPLITS && split()) {
+            settled = settle(progress);
+        }
+        return proof();
+    }
+
+    private CutProof proof() {
+        return new CutProof(stack.leastCuts() + most, chosen, found.byShape());
+    }
+
+    /** @return whether the least sum rests on nothing that is excluded */
+    private boolean settle(Progress progress) {
         boolean settled = false;
+        boolean exact = true;
         for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
             CostNetwork network = network(progress);
             int[] values = network.solve(progress);
-            List<RunChoice> now = chosen(values);
+            now = choices(values);
             int extra = network.isExact() ? now.stream().mapToInt(RunChoice::extra).sum() : 0;
             if (extra >= most) {
                 most = extra;
                 chosen = now;
             }
             settled = !exclude(values, progress) && !stars.excludes(values);
+            exact = network.isExact();
         }
-        return new CutProof(stack.leastCuts() + most, chosen, found.byShape());
+        return settled && exact;
     }
 
-    private List<RunChoice> chosen(int[] values) {
-        List<RunChoice> chosen = new ArrayList<>();
-        for (int run = 0; run < values.length; run++) {
-            chosen.add(pairs.choices(stack.pool(run)).get(values[run]));
+    /** Splits the choices that the least sum rests on; says whether there is any that can be. */
+    private boolean split() {
+        Map<RunShape, Set<RunChoice>> wanted = new LinkedHashMap<>();
+        for (int run = 0; run < now.size(); run++) {
+            wanted.computeIfAbsent(stack.pool(run).shape(), shape -> new HashSet<>()).add(now.get(run));
         }
-        return chosen;
+        boolean any = false;
+        for (int run = 0; run < now.size(); run++) {
+            PatternPool pool = stack.pool(run);
+            Set<RunChoice> apart = wanted.remove(pool.shape());
+            any |= apart != null && split(pool, apart);
+        }
+        own.clear();
+        return any;
+    }
+
+    private boolean split(PatternPool pool, Set<RunChoice> apart) {
+        List<RunChoice> before = pairs.choices(pool);
+        List<RunChoice> after = new ArrayList<>();
+        List<Integer> parts = new ArrayList<>();
+        for (int index = 0; index < before.size(); index++) {
+            RunChoice choice = before.get(index);
+            List<RunChoice> split = apart.contains(choice) && before.size() < MOST_CHOICES
+                    ? choice.split(pool)
+                    : List.<RunChoice>of();
+            List<RunChoice> each = split.isEmpty() ? List.of(choice) : split;
+            after.addAll(each);
+            parts.addAll(Collections.nCopies(each.size(), index));
+        }
+        if (after.equals(before)) {
+            return false;
+        }
+        int[] partOf = parts.stream().mapToInt(Integer::intValue).toArray();
+        pairs.split(pool.shape(), after, partOf);
+        stars.split(pool.shape(), partOf);
+        return true;
+    }
+
+    private List<RunChoice> choices(int[] values) {
+        List<RunChoice> choices = new ArrayList<>();
+        for (int run = 0; run < values.length; run++) {
+            choices.add(pairs.choices(stack.pool(run)).get(values[run]));
+        }
+        return choices;
     }
 
     private CostNetwork network(Progress progress) {

@@ -77,6 +77,7 @@ final class GuidedPatterns {
             partners.follow(run, pattern, true);
             partners.follow(run, pattern, false);
         }
+        pool.mayFill(windows(run), stack.skeleton().forced(run), chosen.get(run).extra(), pool::add);
     }
 
     private Windows windows(int run) {

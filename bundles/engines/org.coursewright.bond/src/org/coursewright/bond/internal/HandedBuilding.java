@@ -79,6 +79,6 @@ public final class HandedBuilding {
 
     /** @return the wall laid, handed as in this building */
     public WallLayout lay(WallFace wall, Progress progress) {
-        return layings.lay(wall, handed.handing(), progress);
+        return layings.layBetter(wall, handed.handing(), progress);
     }
 }

@@ -48,6 +48,7 @@ final class HandingSearch {
         while (tighten(chosen, progress) || lay(chosen, progress)) {
             chosen = choose(progress);
         }
+        layBetter(chosen, progress);
         LayingCost cost = LayingCost.NONE;
         List<WallLayout> walls = new ArrayList<>();
         for (HandingTable table : tables) {
@@ -97,6 +98,11 @@ final class HandingSearch {
             table.lay(chosen, layings, progress);
             tell(progress);
         });
+    }
+
+    /** Only for the handing chosen, as it takes longer. */
+    private void layBetter(int[] chosen, Progress progress) {
+        withEach(table -> !table.layout(chosen).optimal(), table -> table.layBetter(chosen, layings, progress));
     }
 
     /**

@@ -81,6 +81,14 @@ final class HandingTable {
         bounds[index] = bound(layout, bound(index));
     }
 
+    /** Lays the wall better for choices for which it has been laid. */
+    void layBetter(int[] chosen, Layings layings, Progress progress) {
+        int index = index(chosen);
+        WallLayout layout = layings.layBetter(wall, handings.apply(index), progress);
+        laid.set(index, layout);
+        bounds[index] = bound(layout, bound(index));
+    }
+
     private static LayingCost bound(WallLayout layout, LayingCost before) {
         return layout.optimal()
                 ? LayingCost.of(layout)

@@ -18,6 +18,9 @@ final class Layings {
     /** What is known of a wall so handed; locked while it is being found out. */
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
+        /** What may be gone on with, until it has been. */
+        private Optional<WallLaying> open = Optional.empty();
+        private Optional<WallLayout> better = Optional.empty();
         private Optional<CutProof> proof = Optional.empty();
         private Map<RunShape, List<Pattern>> patterns = Map.of();
         private int lastSolve;
@@ -36,6 +39,7 @@ final class Layings {
     void forgetOld() {
         solves++;
         known.values().removeIf(each -> each.lastSolve < solves - SOLVES_KEPT);
+        known.values().forEach(each -> each.open = Optional.empty());
     }
 
     /** How many walls are remembered, each for one handing. */
@@ -45,7 +49,8 @@ final class Layings {
 
     /** The wall as it was laid before, or laid soon, which is not remembered; runs may stay as they were last laid. */
     WallLayout laySoon(WallFace wall, Handing handing, Progress progress) {
-        return known(wall, handing).layout
+        Known found = known(wall, handing);
+        return found.better.or(() -> found.layout)
                 .orElseGet(() -> new WallLaying(wall, handing).laySoon(lastPatterns(wall), progress))
                 .under(wall.mark());
     }
@@ -67,12 +72,39 @@ final class Layings {
         synchronized (found) {
             if (found.layout.isEmpty()) {
                 WallLaying laying = new WallLaying(wall, handing);
-                found.layout = Optional.of(laying.lay(() -> prove(found, laying, progress), progress));
+                WallLayout layout = laying.lay(() -> prove(found, laying, progress), progress);
+                found.layout = Optional.of(layout);
+                found.open = layout.optimal() ? Optional.empty() : Optional.of(laying);
                 found.patterns = laying.patterns();
             }
             last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
             return found.layout.get().under(wall.mark());
         }
+    }
+
+    /** The same, laid better where that has not been proven to be impossible; takes longer. */
+    WallLayout layBetter(WallFace wall, Handing handing, Progress progress) {
+        Known found = known(wall, handing);
+        synchronized (found) {
+            if (found.better.isEmpty()) {
+                WallLayout layout = lay(wall, handing, progress);
+                found.better = Optional.of(layout.optimal() ? layout : layBetter(found, wall, handing, progress));
+            }
+            last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
+            return found.better.get().under(wall.mark());
+        }
+    }
+
+    private static WallLayout layBetter(Known known, WallFace wall, Handing handing, Progress progress) {
+        WallLaying laying = known.open.orElseGet(() -> {
+            WallLaying again = new WallLaying(wall, handing);
+            again.lay(() -> prove(known, again, progress), progress);
+            return again;
+        });
+        known.open = Optional.empty();
+        WallLayout layout = laying.layBetter();
+        known.patterns = laying.patterns();
+        return layout;
     }
 
     /** Cuts of every layout of the wall, so handed, that has no avoidable short lap; proven. */

@@ -1,5 +1,6 @@
 package org.coursewright.bond.internal;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,28 @@ final class PairBound {
 
     List<RunChoice> choices(PatternPool pool) {
         return choices.computeIfAbsent(pool.shape(), shape -> RunChoice.of(pool));
+    }
+
+    /** Tells the choices of one shape apart further. */
+    void split(RunShape shape, List<RunChoice> now, int[] parts) {
+        choices.put(shape, now);
+        byContact.clear();
+        known.replaceAll((pair, each) -> {
+            boolean lower = pair.below().equals(shape);
+            boolean upper = pair.above().equals(shape);
+            if (!lower && !upper) {
+                return each;
+            }
+            List<RunChoice> below = choices.get(pair.below());
+            List<RunChoice> above = choices.get(pair.above());
+            return each.split(below, lower ? parts : same(below), above, upper ? parts : same(above));
+        });
+    }
+
+    private static int[] same(List<RunChoice> choices) {
+        int[] same = new int[choices.size()];
+        Arrays.setAll(same, index -> index);
+        return same;
     }
 
     /** The choices of the two runs of a contact. */

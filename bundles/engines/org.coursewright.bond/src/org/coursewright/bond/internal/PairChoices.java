@@ -41,6 +41,28 @@ final class PairChoices {
         costs = new long[decided.length];
     }
 
+    /**
+     * The same with choices told apart further; what excludes a choice excludes all that it is made of.
+     *
+     * @param ofLower for the choices of the lower run now, the index of that which each is part of
+     */
+    PairChoices split(List<RunChoice> nowLower, int[] ofLower, List<RunChoice> nowUpper, int[] ofUpper) {
+        PairChoices split = new PairChoices(stack, contact, nowLower, nowUpper, levels, found);
+        split.fills.putAll(fills);
+        for (int row = 0; row < ofLower.length; row++) {
+            for (int column = 0; column < ofUpper.length; column++) {
+                int before = ofLower[row] * upper.size() + ofUpper[column];
+                int now = row * ofUpper.length + column;
+                boolean same = nowLower.get(row) == lower.get(ofLower[row])
+                        && nowUpper.get(column) == upper.get(ofUpper[column]);
+                split.excluded[now] = excluded[before];
+                split.decided[now] = decided[before] && (same || excluded[before]);
+            }
+        }
+        split.tell();
+        return split;
+    }
+
     /** By choice of the lower run, then of the upper: nothing, or for what is known to be excluded a lap violation. */
     long[] costs() {
         return costs;
@@ -59,11 +81,15 @@ final class PairChoices {
             decideNext(row, column + step);
         }
         ahead = Math.min(2 * ahead, Math.max(lower.size(), upper.size()));
-        costs = costs.clone();
+        tell();
+        return true;
+    }
+
+    private void tell() {
+        costs = new long[excluded.length];
         for (int index = 0; index < costs.length; index++) {
             costs[index] = CostNetwork.cost(excluded[index] ? 1 : 0, 0, 0);
         }
-        return true;
     }
 
     private void decideNext(int row, int column) {

@@ -1,6 +1,9 @@
 package org.coursewright.bond.internal;
 
+import java.util.ArrayList;
 import java.util.List;
+
+import org.coursewright.bond.Piece;
 
 /**
  * All orders of a set of pieces as steps between states. A state says how many pieces of each kind have been used, and
@@ -8,6 +11,8 @@ import java.util.List;
  */
 final class PieceOrders {
 
+    private final RunShape shape;
+    private final Masonry masonry;
     private final List<PieceKind> kinds;
     private final int[] strides;
     private final int states;
@@ -19,6 +24,8 @@ final class PieceOrders {
     private final long jointTotal;
 
     PieceOrders(RunShape shape, Masonry masonry, PieceSet set) {
+        this.shape = shape;
+        this.masonry = masonry;
         kinds = PieceKind.of(set, masonry);
         strides = new int[kinds.size()];
         int product = 1;
@@ -44,6 +51,27 @@ final class PieceOrders {
                 next[state * strides.length + more] = more(state, more);
             }
             jointStarts[state] = jointStarts[state - strides[kind]] + kinds.get(kind).length() * joints + jointTotal;
+        }
+    }
+
+    /** All orders as patterns; none if there are more than {@code most}. */
+    List<Pattern> all(int most) {
+        List<Pattern> patterns = new ArrayList<>();
+        follow(0, new ArrayList<>(), most, patterns);
+        return patterns.size() > most ? List.of() : patterns;
+    }
+
+    private void follow(int state, List<PieceKind> order, int most, List<Pattern> patterns) {
+        if (isLast(state)) {
+            patterns.add(new Pattern(shape, masonry, order.stream().mapToLong(PieceKind::length).toArray(),
+                    order.stream().map(PieceKind::origin).toArray(Piece.Kind[]::new), jointTotal));
+        }
+        for (int kind = 0; kind < strides.length && patterns.size() <= most; kind++) {
+            if (next(state, kind) >= 0) {
+                order.add(kinds.get(kind));
+                follow(next(state, kind), order, most, patterns);
+                order.remove(order.size() - 1);
+            }
         }
     }
 

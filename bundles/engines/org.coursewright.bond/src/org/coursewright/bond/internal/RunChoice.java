@@ -21,6 +21,7 @@ record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
     private static final int MOST_PATTERNS = 24;
     private static final int GROUP = 8;
     private static final int MOST_GROUPS = 12;
+    private static final int MOST_ORDERS = 60;
 
     /** All choices of runs of one shape; patterns are told apart where those without extra cuts are few. */
     static List<RunChoice> of(PatternPool pool) {
@@ -49,6 +50,23 @@ record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
             groups.add(List.copyOf(sorted.subList(from, Math.min(sorted.size(), from + size))));
         }
         return groups;
+    }
+
+    /**
+     * Choices that together are this one: the halves of a group, or all orders of a set of pieces.
+     *
+     * @return empty if it is not told apart any further
+     */
+    List<RunChoice> split(PatternPool pool) {
+        if (sets.size() > 1) {
+            int half = sets.size() / 2;
+            return List.of(new RunChoice(Optional.empty(), sets.subList(0, half), extra),
+                    new RunChoice(Optional.empty(), sets.subList(half, sets.size()), extra));
+        }
+        return sets.isEmpty()
+                ? List.of()
+                : pool.orders(sets.get(0)).all(MOST_ORDERS).stream()
+                        .map(order -> new RunChoice(Optional.of(order), List.of(), extra)).toList();
     }
 
     /** Whether it says more than how many cuts there are. */

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 
 import org.coursewright.measure.Progress;
 
@@ -27,7 +26,7 @@ final class StackLayout {
     private final RunStack stack;
     private final Skeleton skeleton;
     private final PartnerSearch partners;
-    private final Supplier<CutProof> prover;
+    private final Prover prover;
     private final Progress progress;
     private final PatternChoice choice;
     private final Set<Place> priced = new HashSet<>();
@@ -36,8 +35,8 @@ final class StackLayout {
     private int[] chosen = new int[0];
     private long cost = Long.MAX_VALUE;
 
-    /** @param prover what proves a bound on cuts; asked only if it takes more than a look to lay the runs */
-    StackLayout(RunStack stack, Supplier<CutProof> prover, Progress progress) {
+    /** @param prover asked only if it takes more than a look to lay the runs */
+    StackLayout(RunStack stack, Prover prover, Progress progress) {
         this.stack = stack;
         this.prover = prover;
         stack.seed();
@@ -53,17 +52,7 @@ final class StackLayout {
         take();
         if (!isMet()) {
             stack.seedMore();
-            CutProof proof = prover.get();
-            bound = proof.cuts();
-            stack.add(proof.patterns());
-            search();
-            GuidedPatterns guided = new GuidedPatterns(stack, proof.chosen());
-            guided.add(progress);
-            search();
-            if (!isMet()) {
-                guided.follow(proof.patterns(), progress);
-            }
-            search();
+            follow(prover.prove());
         }
         if (!isLapped()) {
             findPartners();
@@ -80,6 +69,26 @@ final class StackLayout {
             search();
         }
         return new Tidying(stack, best).tidy(progress);
+    }
+
+    /** Goes on after {@link #lay}, with a better bound and what it is made of. */
+    List<Pattern> layBetter() {
+        follow(prover.refine(Math.toIntExact(CostNetwork.cuts(cost))));
+        return new Tidying(stack, best).tidy(progress);
+    }
+
+    /** Takes a bound, and tries to have what it is made of. */
+    private void follow(CutProof proof) {
+        bound = Math.max(bound, proof.cuts());
+        stack.add(proof.patterns());
+        search();
+        GuidedPatterns guided = new GuidedPatterns(stack, proof.chosen());
+        guided.add(progress);
+        search();
+        if (!isMet()) {
+            guided.follow(proof.patterns(), progress);
+        }
+        search();
     }
 
     /** A first choice, improved a little; only what runs cost alone bounds it. */

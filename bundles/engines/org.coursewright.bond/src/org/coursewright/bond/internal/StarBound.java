@@ -39,6 +39,24 @@ final class StarBound {
         return tables.values();
     }
 
+    /** Tells the choices of one shape apart further; tables that grow too large are left out. */
+    void split(RunShape shape, int[] parts) {
+        for (CostTable table : List.copyOf(tables.values())) {
+            CostTable split = table;
+            for (int place = 0; place < table.scope().length; place++) {
+                if (stack.pool(table.scope()[place]).shape().equals(shape)) {
+                    split = split.split(place, parts);
+                }
+            }
+            List<Integer> runs = Arrays.stream(table.scope()).boxed().toList();
+            if (split.costs().length > MOST_VALUES) {
+                tables.remove(runs);
+            } else {
+                tables.put(runs, split);
+            }
+        }
+    }
+
     /** @return whether the choices of all runs hold some that exclude one another and were not known to */
     boolean excludes(int[] values) {
         boolean any = false;
@@ -64,20 +82,27 @@ final class StarBound {
 
     private boolean excludesRun(int run, int[] values) {
         List<RunStack.Contact> fixed = fixed(run, -1, values);
-        if (fixed.size() < 2) {
+        if (fixed.size() < 2 || mayFill(run, fixed, values)) {
             return false;
         }
-        PatternPool pool = stack.pool(run);
-        RunChoice choice = choice(run, values);
-        boolean may = fills.computeIfAbsent(
-                List.of(pool.shape(), stack.skeleton().joints(run), neighbours(run, fixed, values), values[run]),
-                key -> mayFill(run, choice, windows(run, -1, fixed, values)));
-        if (may) {
-            return false;
+        List<RunStack.Contact> needed = new ArrayList<>(fixed);
+        for (RunStack.Contact contact : fixed) {
+            List<RunStack.Contact> fewer = new ArrayList<>(needed);
+            fewer.remove(contact);
+            if (fewer.size() > 1 && !mayFill(run, fewer, values)) {
+                needed = fewer;
+            }
         }
         TreeSet<Integer> scope = new TreeSet<>(List.of(run));
-        fixed.forEach(contact -> scope.add(contact.other(run)));
-        return exclude(scope, values);
+        needed.forEach(contact -> scope.add(contact.other(run)));
+        return exclude(scope, run, values);
+    }
+
+    /** Whether the choice of a run goes between the patterns of these neighbours. */
+    private boolean mayFill(int run, List<RunStack.Contact> fixed, int[] values) {
+        RunChoice choice = choice(run, values);
+        return fills.computeIfAbsent(List.of(stack.pool(run).shape(), stack.skeleton().joints(run),
+                neighbours(run, fixed, values), choice), key -> mayFill(run, choice, windows(run, -1, fixed, values)));
     }
 
     private boolean excludesPair(RunStack.Contact contact, int[] values) {
@@ -89,7 +114,7 @@ final class StarBound {
         List<Object> key = List.of(stack.pool(contact.below()).shape(), stack.pool(contact.above()).shape(),
                 contact.offset(), stack.skeleton().joints(contact.below()), stack.skeleton().joints(contact.above()),
                 neighbours(contact.below(), fixedBelow, values), neighbours(contact.above(), fixedAbove, values),
-                values[contact.below()], values[contact.above()]);
+                choice(contact.below(), values), choice(contact.above(), values));
         boolean fits = pairFits.computeIfAbsent(key,
                 unknown -> levels.mayFit(contact, choice(contact.below(), values), choice(contact.above(), values),
                         windows(contact.below(), contact.above(), fixedBelow, values),
@@ -100,7 +125,7 @@ final class StarBound {
         TreeSet<Integer> scope = new TreeSet<>(List.of(contact.below(), contact.above()));
         fixedBelow.forEach(fixed -> scope.add(fixed.other(contact.below())));
         fixedAbove.forEach(fixed -> scope.add(fixed.other(contact.above())));
-        return exclude(scope, values);
+        return exclude(scope, -1, values);
     }
 
     private boolean mayFill(int run, RunChoice choice, Windows windows) {
@@ -136,23 +161,36 @@ final class StarBound {
         return windows;
     }
 
-    private boolean exclude(TreeSet<Integer> runs, int[] values) {
+    /** @param whole a run of which all choices with no more cuts are excluded along with its own, or -1 */
+    private boolean exclude(TreeSet<Integer> runs, int whole, int[] values) {
         int[] scope = runs.stream().mapToInt(Integer::intValue).toArray();
         int[] sizes = Arrays.stream(scope).map(run -> pairs.choices(stack.pool(run)).size()).toArray();
-        long size = 1;
-        int index = 0;
-        for (int place = 0; place < scope.length; place++) {
-            size = Math.min(Integer.MAX_VALUE, size * sizes[place]);
-            index = index * sizes[place] + values[scope[place]];
-        }
+        long size = Arrays.stream(sizes).asLongStream().reduce(1,
+                (one, other) -> Math.min(Integer.MAX_VALUE, one * other));
         if (size > MOST_VALUES) {
             return false;
         }
-        CostTable known = tables.get(List.copyOf(runs));
-        long[] costs = known == null ? new long[(int) size] : known.costs().clone();
-        costs[index] = CostNetwork.cost(1, 0, 0);
-        tables.put(List.copyOf(runs), new CostTable(scope, sizes, costs));
+        List<Integer> key = List.copyOf(runs);
+        CostTable known = tables.getOrDefault(key, new CostTable(scope, sizes, new long[(int) size]));
+        CostTable more = new CostTable(scope, sizes, known.costs().clone());
+        more.costs()[more.index(values)] = CostNetwork.cost(1, 0, 0);
+        if (whole >= 0 && !choice(whole, values).isGroup()) {
+            excludeFewer(more, whole, values);
+        }
+        tables.put(key, more);
         return true;
+    }
+
+    /** What no filling with so many cuts does, none with fewer does. */
+    private void excludeFewer(CostTable table, int run, int[] values) {
+        List<RunChoice> choices = pairs.choices(stack.pool(run));
+        int[] others = values.clone();
+        for (int value = 0; value < choices.size(); value++) {
+            if (choices.get(value).extra() <= choice(run, values).extra()) {
+                others[run] = value;
+                table.costs()[table.index(others)] = CostNetwork.cost(1, 0, 0);
+            }
+        }
     }
 
     private static int compare(List<Integer> one, List<Integer> other) {

@@ -28,6 +28,7 @@ final class WallLaying {
     private final Handing handing;
     private final RunStack stack;
     private final Map<RunShape, Set<Pattern>> laidWith = new LinkedHashMap<>();
+    private StackLayout layout;
 
     WallLaying(WallFace wall, Handing handing) {
         this.wall = wall;
@@ -46,8 +47,13 @@ final class WallLaying {
 
     /** @param prover gives what {@link #prove} gives, now or before */
     WallLayout lay(Supplier<CutProof> prover, Progress progress) {
-        StackLayout layout = new StackLayout(stack, prover, progress);
-        return laid(layout, layout.lay());
+        layout = new StackLayout(stack, prover(prover, progress), progress);
+        return laid(layout.lay());
+    }
+
+    /** Lays the wall better, or proves that it cannot be, where {@link #lay} has done neither; that takes longer. */
+    WallLayout layBetter() {
+        return laid(layout.layBetter());
     }
 
     /**
@@ -57,11 +63,26 @@ final class WallLaying {
      */
     WallLayout laySoon(Map<RunShape, List<Pattern>> tried, Progress progress) {
         stack.add(tried);
-        StackLayout layout = new StackLayout(stack, () -> prove(progress), progress);
-        return laid(layout, layout.laySoon());
+        layout = new StackLayout(stack, prover(() -> prove(progress), progress), progress);
+        return laid(layout.laySoon());
     }
 
-    private WallLayout laid(StackLayout layout, List<Pattern> patterns) {
+    private Prover prover(Supplier<CutProof> known, Progress progress) {
+        return new Prover() {
+            @Override
+            public CutProof prove() {
+                return known.get();
+            }
+
+            @Override
+            public CutProof refine(int wanted) {
+                return new CutBound(stack()).refine(wanted, progress);
+            }
+        };
+    }
+
+    private WallLayout laid(List<Pattern> patterns) {
+        laidWith.clear();
         for (int run = 0; run < patterns.size(); run++) {
             laidWith.computeIfAbsent(stack.pool(run).shape(), shape -> new LinkedHashSet<>()).add(patterns.get(run));
         }

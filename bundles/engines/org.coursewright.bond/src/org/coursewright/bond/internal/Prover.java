@@ -1,0 +1,15 @@
+package org.coursewright.bond.internal;
+
+/** Proves how many cuts a wall needs, when it is asked to. */
+interface Prover {
+
+    /** A bound that does for most walls. */
+    CutProof prove();
+
+    /**
+     * A better bound if there is one, which takes longer.
+     *
+     * @param wanted cuts of a layout at hand; a bound that reaches them is good enough
+     */
+    CutProof refine(int wanted);
+}
