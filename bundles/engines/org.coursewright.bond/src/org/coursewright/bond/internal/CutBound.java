@@ -25,7 +25,7 @@ final class CutBound {
 
     private static final int MOST_SPLITS = 20;
     /** A shape with so many choices is not told apart further: eliminating its runs would take too long. */
-    private static final int MOST_CHOICES = 150;
+    private static final int MOST_CHOICES = 100;
 
     private record Place(RunShape shape, List<Long> joints) {
     }
