@@ -15,9 +15,9 @@ final class FillTable {
     private final Shortfalls shortfalls;
     private final Effort effort;
     private final PinMask pins;
+    private final ClearShortfalls clear;
     private Gauge gauge = new Gauge(1, 0, 0, 0);
     private Gauge furthest = gauge;
-    private Windows.Grid windows = Windows.Grid.NONE;
     private int violations;
     private boolean ends;
     private int cuts;
@@ -25,18 +25,13 @@ final class FillTable {
     /** Words of all residues together. */
     private int row;
     private long[] reached = new long[0];
-    private long[] clear = new long[0];
     private long[] struck = new long[0];
     private long[] moved = new long[0];
     private long[] begun = new long[0];
     private long[] ended = new long[0];
-    private int firstWindow;
     /** Words in which shortfalls may lie that have been reached and from which the end can be reached. */
     private int low;
     private int high;
-    /** What one step more of shortfall moves a joint, times the number of joints. */
-    private long unit;
-    private double perUnit;
 
     FillTable(RunShape shape, Masonry masonry, Shortfalls shortfalls, Effort effort) {
         this.effort = effort;
@@ -44,6 +39,7 @@ final class FillTable {
         this.masonry = masonry;
         this.shortfalls = shortfalls;
         pins = new PinMask(shape, masonry, shortfalls);
+        clear = new ClearShortfalls(shape, masonry, shortfalls);
     }
 
     /** The fewest windows met and, with as few, the fewest cuts. */
@@ -66,9 +62,7 @@ final class FillTable {
     /** The same where windows that the joints at the ends of the run meet count only if {@code withEnds}. */
     Score fill(Gauge with, Windows.Grid keepingClear, int mostViolations, int mostCuts, boolean withEnds) {
         ends = withEnds;
-        gauge = with;
-        furthest = with;
-        windows = keepingClear;
+        use(with, with, keepingClear);
         violations = mostViolations;
         cuts = mostCuts;
         return reach(gauge.pieces()) ? score() : UNFILLED;
@@ -83,9 +77,7 @@ final class FillTable {
      */
     boolean mayFill(Gauge first, Gauge last, Windows.Grid keepingClear, int mostViolations, int mostCuts) {
         ends = true;
-        gauge = first;
-        furthest = last;
-        windows = keepingClear;
+        use(first, last, keepingClear);
         violations = mostViolations;
         cuts = mostCuts;
         if (!reach(first.pieces())) {
@@ -99,15 +91,18 @@ final class FillTable {
         return false;
     }
 
+    private void use(Gauge first, Gauge last, Windows.Grid windows) {
+        gauge = first;
+        furthest = last;
+        clear.use(first, last, windows);
+    }
+
     private boolean reach(int most) {
         words = Math.toIntExact(furthest.shortfall() / shortfalls.step() >> 6) + 1;
         row = words * shortfalls.residues();
-        firstWindow = 0;
         allocate();
         start();
         boolean narrow = violations == 0 && row == 1 && !shape.isRaked() && pins.isEmpty();
-        unit = shortfalls.step() * gauge.joints();
-        perUnit = 1.0 / unit;
         for (int pieces = 1; pieces <= most; pieces++) {
             narrow(pieces);
             effort.spend((long) (violations + 1) * (cuts + 1) * shortfalls.residues() * (high - low + 1));
@@ -127,8 +122,7 @@ final class FillTable {
 
     /** How many windows the joints at the ends of the run meet, which do not depend on the order of its pieces. */
     int atEnds(Gauge with, Windows.Grid keepingClear) {
-        gauge = with;
-        windows = keepingClear;
+        use(with, with, keepingClear);
         int start = shape.startJoints() == 1 ? hits(0, 0) : 0;
         return start + (shape.endJoints() == 1 ? hits(gauge.pieces(), gauge.shortfall()) : 0);
     }
@@ -141,7 +135,7 @@ final class FillTable {
         } else {
             Arrays.fill(reached, 0, size, 0);
         }
-        clear = grown(clear, (violations + 1) * row);
+        clear.begin(words, violations);
         moved = grown(moved, (cuts + 2) * row);
         struck = grown(struck, row);
         begun = grown(begun, row);
@@ -163,11 +157,6 @@ final class FillTable {
         return ((pieces * (violations + 1) + met) * (cuts + 1) + made) * row;
     }
 
-    /** Where the joint after the pieces begins if none falls short, times the number of joints. */
-    private long base(int pieces, Gauge with) {
-        return pieces * masonry.whole() * parts() + (pieces - 1L + shape.startJoints()) * with.jointTotal();
-    }
-
     private long parts() {
         return Math.max(gauge.joints(), 1);
     }
@@ -178,7 +167,7 @@ final class FillTable {
 
     /** What {@link #extend} does, where a set is one word and nothing may be met; nearly all fillings are of this kind. */
     private boolean extendNarrow(int pieces) {
-        long allowed = hasJoint(pieces) ? clearNarrow(pieces) : -1L;
+        long allowed = hasJoint(pieces) ? clear.word(pieces) : -1L;
         int before = (pieces - 1) * (cuts + 1);
         int now = pieces * (cuts + 1);
         int specials = shortfalls.specials();
@@ -200,38 +189,12 @@ final class FillTable {
         return any != 0;
     }
 
-    private long clearNarrow(int pieces) {
-        long[] lows = windows.lows();
-        long[] highs = windows.highs();
-        long base = base(pieces, furthest);
-        long reach = base(pieces, gauge) + gauge.jointTotal();
-        long least = base(pieces, gauge) - furthest.shortfall() * gauge.joints();
-        while (firstWindow < lows.length && highs[firstWindow] <= least) {
-            firstWindow++;
-        }
-        long allowed = -1L;
-        for (int window = firstWindow; window < lows.length && lows[window] < reach; window++) {
-            if (highs[window] > least) {
-                long from = Math.max(0, whole(base - highs[window]) + 1);
-                long to = Math.min(63, whole(reach - lows[window] - 1));
-                allowed &= from > to ? -1L : ~(-1L << from & -1L >>> 63 - to);
-            }
-        }
-        return allowed;
-    }
-
-    /** The quotient by the unit, rounded down: estimated, then made exact. */
-    private long whole(long dividend) {
-        long quotient = (long) (dividend * perUnit);
-        long rest = dividend - quotient * unit;
-        if (rest < 0) {
-            return quotient - 1;
-        }
-        return rest >= unit ? quotient + 1 : quotient;
-    }
-
     private boolean extend(int pieces) {
-        clear(pieces);
+        if (hasJoint(pieces)) {
+            clear.find(pieces, low, high);
+        } else {
+            clear.all(low, high);
+        }
         if (shape.isRaked()) {
             findRakes(pieces);
         }
@@ -259,72 +222,18 @@ final class FillTable {
         }
     }
 
-    /** Shortfalls by how many windows the joint after the pieces meets. */
-    private void clear(int pieces) {
-        fill(clear, violations + 1, 0);
-        fill(clear, 1, -1L);
-        if (!hasJoint(pieces)) {
-            return;
-        }
-        long base = base(pieces, furthest);
-        long reach = base(pieces, gauge) + gauge.jointTotal();
-        long least = base(pieces, gauge) - furthest.shortfall() * gauge.joints();
-        while (firstWindow < windows.lows().length && windows.highs()[firstWindow] <= least) {
-            firstWindow++;
-        }
-        for (int window = firstWindow; window < windows.lows().length
-                && windows.lows()[window] < reach; window++) {
-            if (windows.highs()[window] > least) {
-                strike(base - windows.highs()[window], reach - windows.lows()[window]);
-            }
-        }
-    }
-
-    /** Marks shortfalls whose product with the number of joints lies between two numbers, both excluded. */
-    private void strike(long above, long below) {
-        if (violations == 0 && shortfalls.residues() == 1) {
-            clearRange(Math.floorDiv(above, unit) + 1, -Math.floorDiv(-below, unit) - 1);
-            return;
-        }
-        Arrays.fill(struck, 0, row, 0);
-        mark(struck, gauge.joints(), above, below);
-        for (int met = violations; met >= 0; met--) {
-            for (int word = 0; word < row; word++) {
-                long fewer = met == 0 ? 0 : clear[(met - 1) * row + word] & struck[word];
-                clear[met * row + word] = clear[met * row + word] & ~struck[word] | fewer;
-            }
-        }
-    }
-
-    private void clearRange(long from, long to) {
-        int first = (int) Math.max(from, low * 64L);
-        int last = (int) Math.min(to, high * 64L + 63);
-        for (int word = first >> 6; first <= last && word <= last >> 6; word++) {
-            long mask = word == first >> 6 ? -1L << first : -1L;
-            clear[word] &= ~(word == last >> 6 ? mask & -1L >>> 63 - (last & 63) : mask);
-        }
-    }
-
-    private void mark(long[] set, long times, long above, long below) {
-        long part = shortfalls.step() * times;
-        for (int residue = 0; residue < shortfalls.residues(); residue++) {
-            long rest = shortfalls.residue(residue) * times;
-            BitRow.setRange(set, residue * words, words, Math.floorDiv(above - rest, part) + 1,
-                    -Math.floorDiv(-(below - rest), part) - 1);
-        }
-    }
-
     /** Shortfalls with which the next piece begins under the rake at the start, and with which it ends under the other. */
     private void findRakes(int pieces) {
         Arrays.fill(begun, 0, row, 0);
         Arrays.fill(ended, 0, row, 0);
         long joints = (pieces - 1L + shape.startJoints()) * gauge.jointTotal();
         if (shape.rakeStart() > 0) {
-            mark(begun, parts(), ((pieces - 1) * masonry.whole() - shape.rakeStart()) * parts() + joints,
+            shortfalls.mark(begun, words, parts(),
+                    ((pieces - 1) * masonry.whole() - shape.rakeStart()) * parts() + joints,
                     Long.MAX_VALUE / 4);
         }
         if (shape.rakeEnd() > 0) {
-            mark(ended, parts(), Long.MIN_VALUE / 4,
+            shortfalls.mark(ended, words, parts(), Long.MIN_VALUE / 4,
                     (pieces * masonry.whole() - shape.length() + shape.rakeEnd()) * parts() + joints);
         }
     }
@@ -454,7 +363,7 @@ final class FillTable {
     private long keep(int to, int from, int where) {
         long any = 0;
         for (int word = low; word <= high; word++) {
-            long kept = moved[from + word] & clear[where + word];
+            long kept = moved[from + word] & clear.at(where + word);
             reached[to + word] |= kept;
             any |= kept;
         }
@@ -481,12 +390,7 @@ final class FillTable {
         if (pieces > 0 && !hasJoint(pieces)) {
             return 0;
         }
-        long start = base(pieces, gauge) - shortfall * gauge.joints();
-        int hits = 0;
-        for (int window = 0; window < windows.lows().length; window++) {
-            hits += start < windows.highs()[window] && start + gauge.jointTotal() > windows.lows()[window] ? 1 : 0;
-        }
-        return hits;
+        return clear.hits(pieces, shortfall);
     }
 
     Gauge gauge() {

@@ -56,22 +56,13 @@ final class PinMask {
         for (RunPins.PinnedPiece pin : shape.pins().pieces()) {
             long beyond = base - pin.at() * parts;
             if (length != pin.length()) {
-                mark(struck, words, parts, beyond - 1, beyond + length * parts);
+                shortfalls.mark(struck, words, parts, beyond - 1, beyond + length * parts);
             }
-            mark(struck, words, parts, beyond + length * parts - 1, beyond + length * parts + gauge.jointTotal());
+            shortfalls.mark(struck, words, parts, beyond + length * parts - 1,
+                    beyond + length * parts + gauge.jointTotal());
         }
         for (int word = 0; word < struck.length; word++) {
             row[word] &= ~struck[word];
-        }
-    }
-
-    /** Marks shortfalls whose multiple lies between two numbers, both excluded. */
-    private void mark(long[] set, int words, long times, long above, long below) {
-        long part = shortfalls.step() * times;
-        for (int residue = 0; residue < shortfalls.residues(); residue++) {
-            long rest = shortfalls.residue(residue) * times;
-            BitRow.setRange(set, residue * words, words, Math.floorDiv(above - rest, part) + 1,
-                    -Math.floorDiv(-(below - rest), part) - 1);
         }
     }
 }

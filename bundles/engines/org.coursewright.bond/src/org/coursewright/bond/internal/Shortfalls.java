@@ -128,6 +128,20 @@ final class Shortfalls {
         return Math.min(cuts, pieces) * cut + Math.max(0, pieces - cuts) * special;
     }
 
+    /**
+     * Marks shortfalls whose multiple lies between two numbers, both excluded.
+     *
+     * @param set a bit for each, so many words for each residue
+     */
+    void mark(long[] set, int words, long times, long above, long below) {
+        long part = step * times;
+        for (int residue = 0; residue < residues(); residue++) {
+            long rest = residue(residue) * times;
+            BitRow.setRange(set, residue * words, words, Math.floorDiv(above - rest, part) + 1,
+                    -Math.floorDiv(-(below - rest), part) - 1);
+        }
+    }
+
     /** The fewest cuts that make up the shortfall of a gauge, whatever its windows. */
     int leastCuts(Gauge gauge) {
         long bySpecials = gauge.pieces() * specialMost;
