@@ -26,7 +26,7 @@ final class CostNetwork {
 
     private static final int CUT = 30;
     private static final int VIOLATION = 46;
-    private static final long MOST_WORK = 6_000_000;
+    static final long MOST_WORK = 6_000_000;
 
     private final long[][] unary;
     private final List<List<CostTable>> tables = new ArrayList<>();
@@ -34,16 +34,21 @@ final class CostNetwork {
     private final int[] chosen;
     private final Deque<Integer> order = new ArrayDeque<>();
     private final TableAlgebra algebra;
+    private final long mostWork;
     private boolean exact = true;
 
     /** @param unary costs of the values of every variable, at least one value each; not changed */
     CostNetwork(long[][] unary) {
-        this(unary, new TableAlgebra());
+        this(unary, new TableAlgebra(), MOST_WORK);
     }
 
-    /** @param algebra what combines tables; remembers what it has combined for other networks with the same tables */
-    CostNetwork(long[][] unary, TableAlgebra algebra) {
+    /**
+     * @param algebra what combines tables; remembers what it has combined for other networks with the same tables
+     * @param mostWork values looked at to eliminate a variable; where it would be more, a neighbour is fixed
+     */
+    CostNetwork(long[][] unary, TableAlgebra algebra, long mostWork) {
         this.algebra = algebra;
+        this.mostWork = mostWork;
         this.unary = unary.clone();
         gone = new boolean[unary.length];
         chosen = new int[unary.length];
@@ -136,7 +141,7 @@ final class CostNetwork {
 
     /** Fixes neighbours until the variable can be eliminated in bounded work. */
     private void relieve(int variable) {
-        while (work(variable) > MOST_WORK) {
+        while (work(variable) > mostWork) {
             exact = false;
             int busiest = -1;
             for (int neighbour : neighbours(variable)) {

@@ -27,6 +27,9 @@ final class CutBound {
     /** A shape with so many choices is not told apart further: eliminating its runs would take too long. */
     private static final int MOST_CHOICES = 100;
 
+    /** Once choices have been told apart, a variable that takes more is not eliminated: the bound is left as it is. */
+    private static final long MOST_SPLIT_WORK = 400_000;
+
     private record Place(RunShape shape, List<Long> joints) {
     }
 
@@ -42,6 +45,7 @@ final class CutBound {
     /** What the last least sum rests on. */
     private List<RunChoice> now = List.of();
     private int most;
+    private long mostWork = CostNetwork.MOST_WORK;
 
     CutBound(RunStack stack) {
         this.stack = stack;
@@ -59,6 +63,7 @@ final class CutBound {
     CutProof refine(int wanted, Progress progress) {
         int splits = 0;
         boolean settled = settle(progress);
+        mostWork = MOST_SPLIT_WORK;
         while (stack.leastCuts() + most < wanted && settled && splits++ < MOST_SPLITS && split()) {
             settled = settle(progress);
         }
@@ -77,13 +82,16 @@ final class CutBound {
             CostNetwork network = network(progress);
             int[] values = network.solve(progress);
             now = choices(values);
-            int extra = network.isExact() ? now.stream().mapToInt(RunChoice::extra).sum() : 0;
+            exact = network.isExact();
+            if (!exact && mostWork < CostNetwork.MOST_WORK) {
+                return false;
+            }
+            int extra = exact ? now.stream().mapToInt(RunChoice::extra).sum() : 0;
             if (extra >= most) {
                 most = extra;
                 chosen = now;
             }
             settled = !exclude(values, progress) && !stars.excludes(values);
-            exact = network.isExact();
         }
         return settled && exact;
     }
@@ -141,7 +149,7 @@ final class CutBound {
             int least = leastExtra.getOrDefault(place(run), 0);
             alone[run] = own.computeIfAbsent(List.of(pool.shape(), least), key -> costs(pairs.choices(pool), least));
         }
-        CostNetwork network = new CostNetwork(alone, algebra);
+        CostNetwork network = new CostNetwork(alone, algebra, mostWork);
         for (RunStack.Contact contact : stack.contacts()) {
             progress.checkCancelled();
             network.add(contact.below(), contact.above(), pairs.of(contact).costs());

@@ -68,13 +68,24 @@ final class StackLayout {
         if (!isMet() && new CompletePools(stack).complete(progress)) {
             search();
         }
-        return new Tidying(stack, best).tidy(progress);
+        return tidied();
     }
 
-    /** Goes on after {@link #lay}, with a better bound and what it is made of. */
+    private List<Pattern> tidied() {
+        best = new Tidying(stack, best).tidy(progress);
+        return best;
+    }
+
+    /**
+     * Goes on after {@link #lay}, with a better bound and what it is made of; not where laps are short that might be
+     * avoided, as the bound is on layouts without.
+     */
     List<Pattern> layBetter() {
+        if (!isLapped()) {
+            return best;
+        }
         follow(prover.refine(Math.toIntExact(CostNetwork.cuts(cost))));
-        return new Tidying(stack, best).tidy(progress);
+        return tidied();
     }
 
     /** Takes a bound, and tries to have what it is made of. */
