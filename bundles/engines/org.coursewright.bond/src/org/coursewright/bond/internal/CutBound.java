@@ -37,7 +37,7 @@ final class CutBound {
     private final PatternsFound found = new PatternsFound();
     private final PairBound pairs;
     private final StarBound stars;
-    private final TableAlgebra algebra = new TableAlgebra();
+    private TableAlgebra algebra = new TableAlgebra();
     private final Map<Place, Integer> leastExtra = new HashMap<>();
     private final Set<List<Object>> suited = new HashSet<>();
     private final Map<List<Object>, long[]> own = new HashMap<>();
@@ -109,6 +109,7 @@ final class CutBound {
             any |= apart != null && split(pool, apart);
         }
         own.clear();
+        algebra = new TableAlgebra();
         return any;
     }
 

@@ -18,8 +18,6 @@ final class Layings {
     /** What is known of a wall so handed; locked while it is being found out. */
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
-        /** What may be gone on with, until it has been. */
-        private Optional<WallLaying> open = Optional.empty();
         private Optional<WallLayout> better = Optional.empty();
         private Optional<CutProof> proof = Optional.empty();
         private Map<RunShape, List<Pattern>> patterns = Map.of();
@@ -39,7 +37,6 @@ final class Layings {
     void forgetOld() {
         solves++;
         known.values().removeIf(each -> each.lastSolve < solves - SOLVES_KEPT);
-        known.values().forEach(each -> each.open = Optional.empty());
     }
 
     /** How many walls are remembered, each for one handing. */
@@ -72,9 +69,7 @@ final class Layings {
         synchronized (found) {
             if (found.layout.isEmpty()) {
                 WallLaying laying = new WallLaying(wall, handing);
-                WallLayout layout = laying.lay(() -> prove(found, laying, progress), progress);
-                found.layout = Optional.of(layout);
-                found.open = layout.optimal() ? Optional.empty() : Optional.of(laying);
+                found.layout = Optional.of(laying.lay(() -> prove(found, laying, progress), progress));
                 found.patterns = laying.patterns();
             }
             last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
@@ -95,13 +90,10 @@ final class Layings {
         }
     }
 
+    /** The wall is laid again first: to keep the pools of all walls would take much memory. */
     private static WallLayout layBetter(Known known, WallFace wall, Handing handing, Progress progress) {
-        WallLaying laying = known.open.orElseGet(() -> {
-            WallLaying again = new WallLaying(wall, handing);
-            again.lay(() -> prove(known, again, progress), progress);
-            return again;
-        });
-        known.open = Optional.empty();
+        WallLaying laying = new WallLaying(wall, handing);
+        laying.lay(() -> prove(known, laying, progress), progress);
         WallLayout layout = laying.layBetter();
         known.patterns = laying.patterns();
         return layout;
