@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /** Adds cost tables and minimises over a variable; remembers results of tables that it has combined before. */
 final class TableAlgebra {
@@ -13,10 +14,26 @@ final class TableAlgebra {
     private record Key(long[] first, boolean firstTurned, long[] own, long[] second, boolean secondTurned) {
     }
 
+    /** More costs than these are not remembered. */
+    private static final long MOST_KEPT = 4_000_000;
+
     private final Map<Key, long[]> known = new HashMap<>();
+    private long kept;
+
+    private long[] known(Key key, Function<Key, long[]> work) {
+        if (kept > MOST_KEPT) {
+            known.clear();
+            kept = 0;
+        }
+        return known.computeIfAbsent(key, unknown -> {
+            long[] found = work.apply(unknown);
+            kept += found.length;
+            return found;
+        });
+    }
 
     long[] sum(long[] first, long[] second) {
-        return known.computeIfAbsent(new Key(first, false, first, second, true), key -> {
+        return known(new Key(first, false, first, second, true), key -> {
             long[] sum = new long[first.length];
             for (int index = 0; index < sum.length; index++) {
                 sum[index] = first[index] + second[index];
@@ -40,7 +57,7 @@ final class TableAlgebra {
     private CostTable single(int variable, long[] own, CostTable table) {
         int other = 1 - table.place(variable);
         boolean turned = other == 1;
-        long[] costs = known.computeIfAbsent(new Key(table.costs(), turned, own, own, false), key -> {
+        long[] costs = known(new Key(table.costs(), turned, own, own, false), key -> {
             long[] rows = turned ? turn(table) : table.costs();
             long[] least = new long[table.sizes()[other]];
             for (int row = 0; row < least.length; row++) {
@@ -69,7 +86,7 @@ final class TableAlgebra {
         int rows = first.sizes()[firstPlace];
         int columns = second.sizes()[secondPlace];
         Key key = new Key(first.costs(), firstPlace == 1, own, second.costs(), secondPlace == 1);
-        long[] costs = known.computeIfAbsent(key, unknown -> {
+        long[] costs = known(key, unknown -> {
             long[] left = plus(firstPlace == 1 ? turn(first) : first.costs(), own);
             long[] right = secondPlace == 1 ? turn(second) : second.costs();
             return leastSums(left, right, rows, columns, own.length);
