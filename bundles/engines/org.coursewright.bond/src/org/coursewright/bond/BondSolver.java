@@ -18,8 +18,8 @@ public interface BondSolver {
 
     /**
      * A solver for a building that is being changed: it remembers what it laid in its last calls, so that after an edit
-     * only the walls that changed, and those that share a corner with them, have to be laid. Its answers are the same as
-     * those of {@link #standard()}, whatever it was asked before. Safe for use from several threads; one call waits for
+     * only the walls that changed, and those that share a corner with them, have to be laid. What {@link #solve} answers is
+     * the same as with {@link #standard()}, whatever it was asked before; what {@link #first} answers may depend on that. Safe for use from several threads; one call waits for
      * another.
      *
      * @return a new solver that remembers nothing yet
