@@ -19,6 +19,7 @@ final class Layings {
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
         private Optional<WallLayout> better = Optional.empty();
+        private boolean open;
         private Optional<CutProof> proof = Optional.empty();
         private Map<RunShape, List<Pattern>> patterns = Map.of();
         private int lastSolve;
@@ -71,6 +72,7 @@ final class Layings {
                 WallLaying laying = new WallLaying(wall, handing);
                 found.layout = Optional.of(laying.lay(() -> prove(found, laying, progress), progress));
                 found.patterns = laying.patterns();
+                found.open = laying.mayBeBetter();
             }
             last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
             return found.layout.get().under(wall.mark());
@@ -83,7 +85,7 @@ final class Layings {
         synchronized (found) {
             if (found.better.isEmpty()) {
                 WallLayout layout = lay(wall, handing, progress);
-                found.better = Optional.of(layout.optimal() ? layout : layBetter(found, wall, handing, progress));
+                found.better = Optional.of(found.open ? layBetter(found, wall, handing, progress) : layout);
             }
             last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
             return found.better.get().under(wall.mark());

@@ -53,7 +53,7 @@ final class RunFiller {
             int met = Math.min(mostViolations, found.violations());
             int cuts = found.violations() <= least.violations() ? found.cuts() - 1 : mostCuts;
             Windows.Grid grid = windows.grid(gauge.joints());
-            if (effort.isSpent() || leastCuts(gauge) > cuts || table.atEnds(gauge, grid) > met) {
+            if (effort.isSpent() || shortfalls.leastCuts(gauge) > cuts || table.atEnds(gauge, grid) > met) {
                 continue;
             }
             FillTable.Score score = table.fill(gauge, grid, met, cuts);
@@ -122,7 +122,7 @@ final class RunFiller {
         long joints = shape.length() / Math.max(1, Math.min(masonry.cutLeast(), masonry.whole())) + 2;
         boolean few = (masonry.most() - masonry.least()) * joints / shortfalls.step() <= most;
         return isComplete() && few && gaugesByCuts.computeIfAbsent(cuts, count -> (int) gauges.all().stream()
-                .filter(gauge -> leastCuts(gauge) <= count).count()) <= most;
+                .filter(gauge -> shortfalls.leastCuts(gauge) <= count).count()) <= most;
     }
 
     /** Whether nothing is left out when every gauge is looked at. */
@@ -140,7 +140,7 @@ final class RunFiller {
             }
             Windows.Grid grid = windows.grid(gauge.joints());
             int atEnds = table.atEnds(gauge, grid);
-            if (atEnds <= mostAtEnds && leastCuts(gauge) <= limit) {
+            if (atEnds <= mostAtEnds && shortfalls.leastCuts(gauge) <= limit) {
                 FillTable.Score score = table.fill(gauge, grid, atEnds, limit);
                 if (score.cuts() <= limit) {
                     if (score.cuts() < limit) {
@@ -164,7 +164,7 @@ final class RunFiller {
     List<Pattern> some(int cuts, int perGauge, int most) {
         List<Pattern> patterns = new ArrayList<>();
         for (Gauge gauge : gauges.some()) {
-            if (leastCuts(gauge) <= cuts && patterns.size() < most) {
+            if (shortfalls.leastCuts(gauge) <= cuts && patterns.size() < most) {
                 gather(gauge, cuts, Math.min(most, patterns.size() + perGauge), patterns);
             }
         }
@@ -186,7 +186,7 @@ final class RunFiller {
     Optional<List<Pattern>> all(int cuts, int most) {
         List<Pattern> patterns = new ArrayList<>();
         for (Gauge gauge : isComplete() ? gauges.all() : List.<Gauge>of()) {
-            if (leastCuts(gauge) <= cuts && patterns.size() <= most) {
+            if (shortfalls.leastCuts(gauge) <= cuts && patterns.size() <= most) {
                 gather(gauge, cuts, most + 1, patterns);
             }
         }
@@ -194,10 +194,6 @@ final class RunFiller {
             single(cuts).ifPresent(patterns::add);
         }
         return patterns.size() > most || !isComplete() ? Optional.empty() : Optional.of(patterns);
-    }
-
-    private int leastCuts(Gauge gauge) {
-        return shortfalls.leastCuts(gauge);
     }
 
     private static boolean isBetter(FillTable.Score one, FillTable.Score other) {

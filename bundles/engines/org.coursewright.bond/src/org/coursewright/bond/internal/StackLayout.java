@@ -76,14 +76,13 @@ final class StackLayout {
         return best;
     }
 
-    /**
-     * Goes on after {@link #lay}, with a better bound and what it is made of; not where laps are short that might be
-     * avoided, as the bound is on layouts without.
-     */
+    /** Whether to go on may help; not where laps are short that might be avoided, as bounds are on layouts without. */
+    boolean mayBeBetter() {
+        return isLapped() && !isMet();
+    }
+
+    /** Goes on after {@link #lay}, with a better bound and what it is made of. */
     List<Pattern> layBetter() {
-        if (!isLapped()) {
-            return best;
-        }
         follow(prover.refine(Math.toIntExact(CostNetwork.cuts(cost))));
         return tidied();
     }

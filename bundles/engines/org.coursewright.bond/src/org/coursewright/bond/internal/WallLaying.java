@@ -51,6 +51,11 @@ final class WallLaying {
         return laid(layout.lay());
     }
 
+    /** Whether {@link #layBetter} may help. */
+    boolean mayBeBetter() {
+        return layout.mayBeBetter();
+    }
+
     /** Lays the wall better, or proves that it cannot be, where {@link #lay} has done neither; that takes longer. */
     WallLayout layBetter() {
         return laid(layout.layBetter());
