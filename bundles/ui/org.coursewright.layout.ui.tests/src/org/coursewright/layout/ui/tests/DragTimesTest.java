@@ -16,8 +16,6 @@ import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.core.trial.OpeningTrial;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.part.OpeningPlace;
-import org.coursewright.layout.ui.strip.AdviceStrip;
-import org.coursewright.layout.ui.strip.StripContent;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 import org.coursewright.model.building.Opening;
@@ -35,6 +33,9 @@ import org.junit.jupiter.api.io.TempDir;
 class DragTimesTest {
 
     private static final int MOVES = 40;
+    private static final int MOVES_OF_A_HAND = 200;
+    /** Between two events of a mouse. */
+    private static final Duration PAUSE = Duration.ofMillis(16);
     /** When somebody begins to wait; what the engine takes of it has a harness of its own. */
     private static final Duration AIM = Duration.ofMillis(200);
     private static final Timings TIMINGS = Timings.in("wall-face-drag.txt");
@@ -44,12 +45,6 @@ class DragTimesTest {
     private final AtomicInteger painted = new AtomicInteger();
     private OpenFace face;
 
-    private void open(Path file, String mark) throws Exception {
-        face = OpenFace.of(file, mark);
-        OpenFace.await(() -> face.wallPart().face().pieces() == face.laid().count().total());
-        face.viewer().getControl().addListener(SWT.Paint, event -> painted.incrementAndGet());
-    }
-
     @AfterEach
     void closeTheWall() {
         OpenFace.closeAll();
@@ -57,53 +52,24 @@ class DragTimesTest {
 
     @Test
     void moveInAWallOf20000UnitsIsPaintedSoon() throws Exception {
-        open(LargeWall.withAWindow(folder), LargeWall.MARK);
-        TIMINGS.note(AIM, "drag in a wall of 20,000 units, until painted", moves());
+        face = OpenFace.laidOf(LargeWall.withAWindow(folder), LargeWall.MARK);
+        drag("a wall of 20,000 units");
         stages("20,000 units");
     }
 
     @Test
     void moveInTheDemoIsPaintedSoon() throws Exception {
-        open(Demo.copyInto(folder), "W1");
-        TIMINGS.note(AIM, "drag in wall W1 of the demo, until painted", moves());
+        face = OpenFace.laidOf(Demo.copyInto(folder), "W1");
+        drag("wall W1 of the demo");
         stages("W1 of the demo");
     }
 
-    private long[] moves() {
-        MouseOnOpening held = MouseOnOpening.inTheMiddle(face, opening());
-        held.drag(1);
-        OpenFace.await(DragTimesTest::isLookedAt);
-        long[] taken = new long[MOVES];
-        int by = 1;
-        for (int i = 0; i < MOVES; i++) {
-            OpenFace.await(() -> held.shownOffset().equals(wanted()));
-            Length before = wanted();
-            int paints = painted.get();
-            long begin = System.nanoTime();
-            while (wanted().equals(before)) {
-                by++;
-                begin = System.nanoTime();
-                held.move(by);
-            }
-            OpenFace.await(() -> held.shownOffset().equals(wanted()));
-            int then = painted.get();
-            OpenFace.await(() -> painted.get() > Math.max(paints, then - 1));
-            taken[i] = System.nanoTime() - begin;
-        }
-        held.give();
-        return taken;
-    }
-
-    /** Whether the strip under the wall has nothing more to find. */
-    private static boolean isLookedAt() {
-        return Screen.all(AdviceStrip.class).findFirst().flatMap(AdviceStrip::content).flatMap(StripContent::cuts)
-                .filter(cuts -> !cuts.goesOn()).isPresent();
-    }
-
-    /** Where the opening is dragged to, or drawn to by a place with few cuts. */
-    private static Length wanted() {
-        return Screen.all(AdviceStrip.class).findFirst().flatMap(AdviceStrip::content).flatMap(StripContent::at)
-                .map(OpeningPlace::offset).orElseThrow();
+    private void drag(String where) throws Exception {
+        TimedDrag drag = TimedDrag.of(face, opening());
+        TIMINGS.note(AIM, "drag in " + where + ", until painted", drag.onwards(MOVES));
+        TIMINGS.note(AIM, "drag in " + where + " as a hand does, until painted",
+                drag.asAHandDoes(MOVES_OF_A_HAND, PAUSE));
+        drag.give();
     }
 
     private Opening opening() {
@@ -111,6 +77,7 @@ class DragTimesTest {
     }
 
     private void stages(String where) throws Exception {
+        face.viewer().getControl().addListener(SWT.Paint, event -> painted.incrementAndGet());
         OpeningTrial trial = new OpeningTrial(opening(), face.layout());
         BondSolver solver = BondSolver.remembering();
         Project project = (Project) EcoreUtil.getRootContainer(opening());

@@ -30,11 +30,6 @@ class LargeWallFramesTest {
     private final AtomicInteger painted = new AtomicInteger();
     private OpenFace face;
 
-    private void open(Path file, String mark) throws Exception {
-        face = OpenFace.of(file, mark);
-        OpenFace.await(() -> face.wallPart().face().pieces() == face.laid().count().total());
-    }
-
     @AfterEach
     void closeTheWall() {
         OpenFace.closeAll();
@@ -42,7 +37,7 @@ class LargeWallFramesTest {
 
     @Test
     void scrollingAndZoomingKeepUpWithTheEye() throws Exception {
-        open(LargeWall.withAWindow(folder), LargeWall.MARK);
+        face = OpenFace.laidOf(LargeWall.withAWindow(folder), LargeWall.MARK);
         assertTrue(face.laid().count().total() > 20_000);
         FigureCanvas canvas = (FigureCanvas) face.viewer().getControl();
         canvas.addListener(SWT.Paint, event -> painted.incrementAndGet());

@@ -51,9 +51,8 @@ class LargeWallTest {
 
     @Test
     void twentyThousandUnitsArePaintedWithoutWaiting() throws Exception {
-        OpenFace face = OpenFace.of(LargeWall.in(folder), LargeWall.MARK);
+        OpenFace face = OpenFace.laidOf(LargeWall.in(folder), LargeWall.MARK);
         assertTrue(face.laid().count().total() > 20_000);
-        OpenFace.await(() -> face.wallPart().face().pieces() == face.laid().count().total());
 
         LayoutOutcome outcome = OpenFace.active().map(ProjectSession::derived)
                 .flatMap(results -> results.state(ProjectResults.LAYOUT).value()).orElseThrow();

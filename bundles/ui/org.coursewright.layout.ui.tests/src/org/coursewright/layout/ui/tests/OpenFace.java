@@ -6,8 +6,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 
 import org.coursewright.core.bond.LayoutOutcome;
@@ -32,13 +30,12 @@ import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 
 /** A project that is open in the window, with the face of one of its walls in an editor. */
-
 final class OpenFace {
 
     private static final String BUNDLE = "org.coursewright.workbench";
     private static final Duration PATIENCE = Duration.ofSeconds(60);
-    /** Between two looks, so that the work that is waited for has the processor. */
-    private static final long REST = TimeUnit.MICROSECONDS.toNanos(300);
+    /** Milliseconds between two looks while there are no events; the work that is waited for has the processor meanwhile. */
+    private static final int EVERY = 5;
 
     private final Wall wall;
     private final WallFaceEditor editor;
@@ -57,6 +54,13 @@ final class OpenFace {
         settle();
         run(BUNDLE + ".openElement", Map.of());
         return new OpenFace(wall, (WallFaceEditor) page().getActiveEditor());
+    }
+
+    /** The same, and waits until the wall is shown as it is laid. */
+    static OpenFace laidOf(Path file, String mark) throws CommandException, PartInitException {
+        OpenFace face = of(file, mark);
+        await(() -> face.wallPart().face().pieces() == face.laid().count().total());
+        return face;
     }
 
     static void closeAll() {
@@ -129,15 +133,42 @@ final class OpenFace {
         return FaceDrawing.of(wall, layout()).orElseThrow();
     }
 
+    /** Does what a window does meanwhile: sleeps until there is an event, and looks at least every few milliseconds. */
     static void await(BooleanSupplier happened) {
+        Runnable look = new Look(Display.getCurrent());
+        look.run();
+        try {
+            awaitLooking(happened);
+        } finally {
+            Display.getCurrent().timerExec(-1, look);
+        }
+    }
+
+    private static void awaitLooking(BooleanSupplier happened) {
         Instant end = Instant.now().plus(PATIENCE);
         while (!happened.getAsBoolean()) {
             if (Instant.now().isAfter(end)) {
                 throw new AssertionError("It has not happened within " + PATIENCE + ".");
             }
-            settle();
-            LockSupport.parkNanos(REST);
+            if (!Display.getCurrent().readAndDispatch()) {
+                Display.getCurrent().sleep();
+            }
         }
+    }
+
+    /** Wakes a window that sleeps, again and again. */
+    private record Look(Display display) implements Runnable {
+
+        @Override
+        public void run() {
+            display.timerExec(EVERY, this);
+        }
+    }
+
+    /** Lets time pass for the window. */
+    static void pause(Duration length) {
+        Instant end = Instant.now().plus(length);
+        await(() -> Instant.now().isAfter(end));
     }
 
     static void settle() {
