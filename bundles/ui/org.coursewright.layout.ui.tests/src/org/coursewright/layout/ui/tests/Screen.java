@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
+import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -22,9 +23,10 @@ final class Screen {
     private Screen() {
     }
 
-    /** All words that labels show. */
+    /** All words that labels show, and the names of what draws its words itself. */
     static List<String> labels() {
-        return all(Label.class).map(Label::getText).toList();
+        return Stream.concat(all(Label.class).map(Label::getText),
+                all(Composite.class).flatMap(each -> AccessibleName.of(each).stream())).toList();
     }
 
     /** All widgets of a kind in the window. */

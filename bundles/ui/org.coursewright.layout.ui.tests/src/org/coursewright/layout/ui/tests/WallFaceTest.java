@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 import org.coursewright.bond.CutReason;
 import org.coursewright.bond.Piece;
@@ -24,11 +23,9 @@ import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -117,12 +114,14 @@ class WallFaceTest {
 
     @Test
     void legendAndHeaderAreInWords() {
-        OpenFace.await(() -> labels().stream().anyMatch(text -> text.startsWith("Wall W1:")));
+        OpenFace.await(() -> Screen.labels().stream().anyMatch(text -> text.startsWith("Wall W1:")));
 
-        assertTrue(labels().containsAll(List.of("Whole unit", "Special", "Cut piece", "Lap too short")));
+        assertTrue(Screen.labels().containsAll(List.of("Whole unit", "Special", "Cut piece", "Lap too short")));
         long whole = face.laid().count().whole();
-        assertTrue(labels().stream().anyMatch(text -> text.contains(String.format(Locale.ENGLISH, "%,d whole", whole))),
-                labels()::toString);
+        assertTrue(
+                Screen.labels().stream()
+                        .anyMatch(text -> text.contains(String.format(Locale.ENGLISH, "%,d whole", whole))),
+                Screen.labels()::toString);
     }
 
     @Test
@@ -141,16 +140,5 @@ class WallFaceTest {
     private static long coloursIn(ImageData image) {
         return IntStream.range(0, image.width * image.height)
                 .map(at -> image.getPixel(at % image.width, at / image.width)).distinct().count();
-    }
-
-    private List<String> labels() {
-        return in(OpenFace.page().getWorkbenchWindow().getShell()).filter(Label.class::isInstance)
-                .map(each -> ((Label) each).getText()).toList();
-    }
-
-    private static Stream<Control> in(Control root) {
-        return root instanceof Composite composite
-                ? Stream.concat(Stream.of(root), Stream.of(composite.getChildren()).flatMap(WallFaceTest::in))
-                : Stream.of(root);
     }
 }

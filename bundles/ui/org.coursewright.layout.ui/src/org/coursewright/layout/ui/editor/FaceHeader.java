@@ -24,10 +24,15 @@ final class FaceHeader extends Composite {
 
     private static final int SLIDER_WIDTH = 140;
 
-    private final Label counts;
+    private final ChangingWords counts;
     private final Scale slider;
     private final Spinner spinner;
     private final Wishes wishes;
+    private Choice choice = new Choice(-1, 0);
+
+    /** Up to which of so many courses the wall is laid up. */
+    private record Choice(int courses, int upTo) {
+    }
 
     /** What can be asked for. */
     interface Wishes {
@@ -56,7 +61,7 @@ final class FaceHeader extends Composite {
         super(parent, SWT.NONE);
         this.wishes = wishes;
         GridLayoutFactory.fillDefaults().margins(8, 4).spacing(8, 2).applyTo(this);
-        counts = new Label(this, SWT.WRAP);
+        counts = new ChangingWords(this);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(counts);
         Composite row = new Composite(this, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
@@ -98,6 +103,7 @@ final class FaceHeader extends Composite {
     }
 
     private void choose(int course) {
+        choice = new Choice(choice.courses(), course);
         slider.setSelection(course);
         spinner.setSelection(course);
         wishes.layUpTo(course);
@@ -109,25 +115,22 @@ final class FaceHeader extends Composite {
      * @param stale whether the wall is being laid anew
      */
     void show(Optional<FaceDrawing> drawing, int upTo, boolean stale) {
-        say(drawing.map(each -> counts(each) + (stale ? " " + EditorText.laying : "")).orElse(""));
-        int courses = drawing.map(each -> each.courses().size()).orElse(0);
-        slider.setEnabled(courses > 1);
-        spinner.setEnabled(courses > 1);
-        if (courses > 0) {
-            slider.setMinimum(1);
-            slider.setMaximum(Math.max(2, courses));
-            slider.setSelection(upTo);
-            spinner.setValues(upTo, 1, courses, 0, 1, 5);
+        counts.say(drawing.map(each -> counts(each) + (stale ? " " + EditorText.laying : "")).orElse(""));
+        Choice now = new Choice(drawing.map(each -> each.courses().size()).orElse(0), upTo);
+        if (!now.equals(choice)) {
+            choice = now;
+            offer(now);
         }
     }
 
-    /** While an opening is dragged the words change all the time; the editor is only laid out anew if they need other lines. */
-    private void say(String words) {
-        if (!words.equals(counts.getText())) {
-            counts.setText(words);
-            if (counts.computeSize(Math.max(1, counts.getSize().x), SWT.DEFAULT).y != counts.getSize().y) {
-                counts.requestLayout();
-            }
+    private void offer(Choice offered) {
+        slider.setEnabled(offered.courses() > 1);
+        spinner.setEnabled(offered.courses() > 1);
+        if (offered.courses() > 0) {
+            slider.setMinimum(1);
+            slider.setMaximum(Math.max(2, offered.courses()));
+            slider.setSelection(offered.upTo());
+            spinner.setValues(offered.upTo(), 1, offered.courses(), 0, 1, 5);
         }
     }
 
