@@ -87,6 +87,22 @@ class FaceTrialTest {
     }
 
     @Test
+    void placeThatTheMouseComesBackToIsShownAtOnce() {
+        face.viewer().select(face.part(window));
+        known();
+        MouseOnOpening held = MouseOnOpening.inTheMiddle(face, window);
+        held.drag(40);
+        OpenFace.await(() -> held.shownOffset().equals(shownPlace()));
+        Length before = held.shownOffset();
+        held.drag(90);
+        OpenFace.await(() -> held.shownOffset().equals(shownPlace()));
+        assertNotEquals(before, held.shownOffset());
+
+        held.move(40);
+        assertEquals(before, held.shownOffset());
+    }
+
+    @Test
     void stripShowsCutsByPlaceForTheSelectedOpening() {
         face.viewer().select(face.part(window));
         PlaceCuts cuts = known();

@@ -1,12 +1,14 @@
 package org.coursewright.layout.ui.editor;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
 import org.coursewright.bond.Effort;
 import org.coursewright.bond.WallLayout;
+import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.diagram.ui.scale.LengthStep;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.part.FaceDragging;
@@ -30,7 +32,7 @@ final class FaceTrials implements FaceDragging {
     private final WallLaying laying;
     private final Surroundings around;
     private final RightOfWay way = new RightOfWay();
-    private Optional<DragTrial> drag = Optional.empty();
+    private final OpeningDrags drags;
     private Optional<OpeningPlace> draggedTo = Optional.empty();
     private Optional<FaceTrial> tried = Optional.empty();
     private Optional<HeldOpening> advised = Optional.empty();
@@ -44,16 +46,18 @@ final class FaceTrials implements FaceDragging {
      *
      * @param display runs what is told in the user interface thread
      * @param step between places
-     * @param changed run each time there is something new to be shown
-     * @param moved run each time an opening is dragged further
+     * @param tried run each time the wall is to be shown in another way
+     * @param advised run each time there is something new about places
      */
-    record Surroundings(Executor display, LengthStep step, Runnable changed, Runnable moved) {
+    record Surroundings(Executor display, LengthStep step, Runnable tried, Runnable advised) {
     }
 
     FaceTrials(Wall wall, WallLaying laying, Surroundings around) {
         this.wall = wall;
         this.laying = laying;
         this.around = around;
+        this.drags = new OpeningDrags(
+                (opening, laid) -> new DragTrial(opening, laid, around.display(), this::tried, way), around.step());
     }
 
     /** How the wall would be laid, while an opening is dragged and until the wall is laid so. */
@@ -86,11 +90,15 @@ final class FaceTrials implements FaceDragging {
 
     private void advise(Optional<HeldOpening> held) {
         if (!held.equals(advised)) {
+            boolean same = held.map(HeldOpening::opening).equals(advised.map(HeldOpening::opening));
             advised = held;
+            if (!same) {
+                getReady();
+            }
             cuts = Optional.empty();
             atLeisure.clear();
             lookAgain();
-            around.changed().run();
+            around.advised().run();
         }
     }
 
@@ -100,26 +108,38 @@ final class FaceTrials implements FaceDragging {
     }
 
     /** The wall has been laid anew; what was tried is of the past. */
-    void laid() {
-        if (drag.isEmpty()) {
+    void laidAnew() {
+        if (!drags.isGoing()) {
             tried = Optional.empty();
             atLeisure.clear();
+            getReady();
             lookAgain();
         }
     }
 
+    private void getReady() {
+        drags.getReady(advisedHere().map(HeldOpening::opening), laid());
+    }
+
+    private Optional<HeldOpening> advisedHere() {
+        return advised.filter(each -> each.opening().eContainer() == wall);
+    }
+
+    /** How the building is laid, if it is laid as it is now. */
+    private Optional<LayoutOutcome> laid() {
+        return laying.outcome().filter(each -> !laying.isStale());
+    }
+
     private void lookAgain() {
         advice.ifPresent(PlaceAdvice::end);
-        advice = laying.isStale()
-                ? Optional.empty()
-                : advised.filter(each -> each.opening().eContainer() == wall).flatMap(held -> laying.outcome().flatMap(
-                        laid -> PlaceAdvice.of(held, laid, around.display(), this::found, way)));
+        advice = laid().flatMap(laid -> advisedHere()
+                .flatMap(held -> PlaceAdvice.of(held, laid, around.display(), this::found, way)));
         advice.ifPresent(each -> each.ask(around.step().step().times(PlaceCuts.REACH), around.step().step()));
     }
 
     private void found(PlaceCuts found) {
         cuts = Optional.of(found.improvedBy(atLeisure));
-        around.changed().run();
+        around.advised().run();
     }
 
     @Override
@@ -130,14 +150,14 @@ final class FaceTrials implements FaceDragging {
     }
 
     @Override
-    public void dragged(Opening opening, OpeningGrip grip, OpeningPlace place) {
-        if (drag.isEmpty()) {
+    public void dragged(Opening opening, OpeningGrip grip, OpeningPlace place, List<OpeningPlace> next) {
+        if (!drags.isGoing()) {
             held(opening, grip);
-            drag = laying.outcome().map(laid -> new DragTrial(opening, laid, around.display(), this::tried, way));
+            drags.begin(opening, laying.outcome(), !laying.isStale());
         }
         draggedTo = Optional.of(place);
-        drag.ifPresent(each -> each.ask(place));
-        around.moved().run();
+        drags.ask(place, next);
+        around.advised().run();
     }
 
     private void tried(Tried answer) {
@@ -148,26 +168,26 @@ final class FaceTrials implements FaceDragging {
             atLeisure.put(answer.place(), found.layout());
             cuts = cuts.map(known -> known.improvedBy(atLeisure));
         });
-        around.changed().run();
+        around.tried().run();
     }
 
     /** If an edit follows, what was tried stays to be seen until the wall is laid anew. */
     @Override
     public void ended() {
-        drag.ifPresent(DragTrial::end);
-        drag = Optional.empty();
+        drags.over();
         draggedTo = Optional.empty();
         around.display().execute(() -> {
             if (!laying.isStale()) {
                 tried = Optional.empty();
-                around.changed().run();
+                getReady();
+                around.tried().run();
             }
         });
     }
 
     /** Ends all work. */
     void end() {
-        drag.ifPresent(DragTrial::end);
+        drags.end();
         advice.ifPresent(PlaceAdvice::end);
     }
 }

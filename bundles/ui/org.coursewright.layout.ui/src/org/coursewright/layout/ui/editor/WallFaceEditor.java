@@ -20,12 +20,12 @@ import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.coursewright.workbench.accessible.AccessibleName;
+import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 
 /** Shows one wall from its face, with every piece and joint, and lets its openings be dragged. */
 public final class WallFaceEditor extends DiagramEditor {
@@ -63,7 +63,7 @@ public final class WallFaceEditor extends DiagramEditor {
         Executor display = parent.getDisplay()::asyncExec;
         laying = new WallLaying(wall(), results(), display, this::laid);
         trials = new FaceTrials(wall(), laying, new FaceTrials.Surroundings(display, LengthStep.of(format().unit()),
-                this::showLaying, this::showStrip));
+                this::showTried, this::showStrip));
         unfolding = new Unfolding(wall(), beside -> OpenWallFaceHandler.open(getSite().getPage(), session(), beside));
         super.createPartControl(stack);
         strip = new PlaceStrip(sash, trials, getCommandStack()::execute);
@@ -146,18 +146,27 @@ public final class WallFaceEditor extends DiagramEditor {
 
     private void showLaying() {
         unfolding.laid(laying.outcome().filter(laid -> isElementThere()));
-        Control canvas = getGraphicalViewer().getControl();
-        FaceState state = state();
-        header.show(state.drawing(), state.upTo(), laying.isStale());
-        stack.show(FaceWords.hint(laying, isElementThere()), canvas);
+        stack.show(FaceWords.hint(laying, isElementThere()), getGraphicalViewer().getControl());
         markedLine.show(view.marked(), markedPieces());
-        refreshParts();
-        showStrip();
+        showFace();
         fit.again();
     }
 
+    private void showFace() {
+        FaceState state = state();
+        header.show(state.drawing(), state.upTo(), laying.isStale());
+        refreshParts();
+        showStrip();
+    }
+
+    /** What is tried is painted with the window's next frame; left to itself, the canvas would come a frame after the rest. */
+    private void showTried() {
+        showFace();
+        ((FigureCanvas) getGraphicalViewer().getControl()).getLightweightSystem().getUpdateManager().performUpdate();
+    }
+
     private void laid() {
-        trials.laid();
+        trials.laidAnew();
         showLaying();
     }
 

@@ -1,5 +1,7 @@
 package org.coursewright.layout.ui.part;
 
+import java.util.List;
+
 import org.coursewright.model.building.Opening;
 
 /** What an editor does while an opening is dragged. */
@@ -21,8 +23,9 @@ public interface FaceDragging {
      * @param opening that is dragged
      * @param grip what of it is held
      * @param place where it would be
+     * @param next where it may be next, likeliest first
      */
-    void dragged(Opening opening, OpeningGrip grip, OpeningPlace place);
+    void dragged(Opening opening, OpeningGrip grip, OpeningPlace place, List<OpeningPlace> next);
 
     /**
      * An opening is about to be changed by a step.

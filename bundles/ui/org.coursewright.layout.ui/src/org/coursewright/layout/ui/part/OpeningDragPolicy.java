@@ -1,5 +1,7 @@
 package org.coursewright.layout.ui.part;
 
+import java.util.List;
+
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.PositionConstants;
 import org.eclipse.gef.RequestConstants;
@@ -10,7 +12,11 @@ import org.eclipse.gef.requests.ChangeBoundsRequest;
 /** Lets an opening be dragged along its wall, and by its jambs; shows where it would be, and how far that is. */
 final class OpeningDragPolicy extends ResizableEditPolicy {
 
+    /** How many places are laid ahead, at most. */
+    private static final int NEXT = 3;
+
     private final OpeningPart opening;
+    private final MouseAhead mouse = new MouseAhead();
 
     OpeningDragPolicy(OpeningPart opening) {
         this.opening = opening;
@@ -28,14 +34,22 @@ final class OpeningDragPolicy extends ResizableEditPolicy {
     }
 
     private OpeningPlace destination(ChangeBoundsRequest request) {
-        OpeningDrag drag = opening.drag();
         OpeningGrip grip = grip(request);
-        OpeningPlace place = drag.to(grip, opening.length(switch (grip) {
+        return destination(grip, pixels(grip, request));
+    }
+
+    private OpeningPlace destination(OpeningGrip grip, int pixels) {
+        OpeningDrag drag = opening.drag();
+        OpeningPlace place = drag.to(grip, opening.length(pixels));
+        return place.equals(drag.start()) ? place : opening.attracted(grip, place);
+    }
+
+    private static int pixels(OpeningGrip grip, ChangeBoundsRequest request) {
+        return switch (grip) {
             case OPENING -> request.getMoveDelta().x;
             case NEAR_JAMB -> -request.getSizeDelta().width;
             case FAR_JAMB -> request.getSizeDelta().width;
-        }));
-        return place.equals(drag.start()) ? place : opening.attracted(grip, place);
+        };
     }
 
     private static OpeningGrip grip(ChangeBoundsRequest request) {
@@ -55,7 +69,12 @@ final class OpeningDragPolicy extends ResizableEditPolicy {
 
     @Override
     protected void showChangeBoundsFeedback(ChangeBoundsRequest request) {
-        opening.dragTo(grip(request), destination(request));
+        OpeningGrip grip = grip(request);
+        int pixels = pixels(grip, request);
+        OpeningPlace place = destination(grip, pixels);
+        List<OpeningPlace> next = mouse.after(pixels).mapToObj(each -> destination(grip, each)).distinct()
+                .filter(each -> !each.equals(place)).limit(NEXT).toList();
+        opening.dragTo(grip, place, next);
     }
 
     /** Says where the opening would be, and what that takes as far as it is known. */
@@ -66,6 +85,7 @@ final class OpeningDragPolicy extends ResizableEditPolicy {
     @Override
     protected void eraseChangeBoundsFeedback(ChangeBoundsRequest request) {
         super.eraseChangeBoundsFeedback(request);
+        mouse.forget();
         opening.dragEnded();
     }
 }

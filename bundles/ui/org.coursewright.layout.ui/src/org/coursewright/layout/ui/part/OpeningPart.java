@@ -1,5 +1,6 @@
 package org.coursewright.layout.ui.part;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -54,11 +55,12 @@ public final class OpeningPart extends ElementPart<Opening> {
         dragged.ifPresent(dragPolicy::label);
     }
 
-    /** Shows the opening where it is dragged to; the model stays as it is. */
-    void dragTo(OpeningGrip grip, OpeningPlace place) {
+    /** Shows the opening where it is dragged to, with the window's next frame; the model stays as it is. */
+    void dragTo(OpeningGrip grip, OpeningPlace place, List<OpeningPlace> next) {
         dragged = Optional.of(place);
-        dragging.dragged(element(), grip, place);
+        dragging.dragged(element(), grip, place, next);
         refreshVisuals();
+        getFigure().getUpdateManager().performUpdate();
     }
 
     /** Shows the opening where it is. */
