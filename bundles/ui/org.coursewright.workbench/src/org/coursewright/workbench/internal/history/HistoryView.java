@@ -8,6 +8,7 @@ import org.coursewright.workbench.OpenProjectsListener;
 import org.coursewright.workbench.accessible.AccessibleName;
 import org.coursewright.workbench.internal.project.ProjectActions;
 import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
@@ -40,6 +41,7 @@ public final class HistoryView extends ViewPart implements OpenProjectsListener 
         TableViewer table = new TableViewer(parent, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | SWT.SINGLE);
         new TableViewerColumn(table, SWT.NONE).setLabelProvider(new StepLabels());
         table.setContentProvider(ArrayContentProvider.getInstance());
+        ColumnViewerToolTipSupport.enableFor(table);
         table.getTable().addListener(SWT.Resize, event -> fitColumn());
         AccessibleName.give(table.getControl(), HistoryText.accessibleName);
         return table;

@@ -21,6 +21,12 @@ final class StepLabels extends ColumnLabelProvider {
         };
     }
 
+    /** All of it, however narrow the view is. */
+    @Override
+    public String getToolTipText(Object element) {
+        return getText(element);
+    }
+
     @Override
     public Font getFont(Object element) {
         return ((Step) element).place() == Step.Place.PRESENT
