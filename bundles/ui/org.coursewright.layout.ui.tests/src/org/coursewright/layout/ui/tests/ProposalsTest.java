@@ -82,7 +82,7 @@ class ProposalsTest {
     }
 
     @Test
-    void effectIsToldBeforeAProposalIsAcceptedAndAcceptingIsOneStep() {
+    void effectIsToldBeforeAProposalIsAcceptedAndAcceptingIsOneStep() throws Exception {
         Length before = window.getOffset();
         Proposal proposal = found();
         assertEquals(before, window.getOffset());
@@ -96,7 +96,7 @@ class ProposalsTest {
         assertEquals(ProposalState.ACCEPTED, proposal.getState());
         assertEquals("Accepted", table().getItem(0).getText(0));
 
-        OpenFace.active().ifPresent(ProjectSession::undo);
+        OpenFace.command("org.eclipse.ui.edit.undo");
         assertEquals(before, window.getOffset());
         assertEquals(ProposalState.OPEN, proposal.getState());
     }
@@ -132,7 +132,6 @@ class ProposalsTest {
         selectTheFirst();
         Screen.typeIntoNextDialog("The lintel is ordered.");
         Screen.press("Comment");
-        selectTheFirst();
         Screen.press("Refuse");
         OpenFace.command("org.eclipse.ui.file.save");
 

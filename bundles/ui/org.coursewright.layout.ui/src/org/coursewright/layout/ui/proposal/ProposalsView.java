@@ -21,6 +21,7 @@ import org.coursewright.model.proposal.ProposalPackage.Literals;
 import org.coursewright.model.proposal.ProposalState;
 import org.coursewright.workbench.OpenProjects;
 import org.coursewright.workbench.OpenProjectsListener;
+import org.coursewright.workbench.internal.project.ProjectActions;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.osgi.util.NLS;
@@ -38,6 +39,7 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
     public static final String ID = "org.coursewright.layout.ui.proposals";
 
     private OpenProjects projects;
+    private ProjectActions actions;
     private ProposalsPanel panel;
     private EffectTrial effect;
     private String asked = "";
@@ -48,6 +50,7 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
     @Override
     public void createPartControl(Composite parent) {
         projects = getSite().getService(OpenProjects.class);
+        actions = new ProjectActions(getViewSite());
         panel = new ProposalsPanel(parent, new Chosen());
         effect = new EffectTrial(parent.getDisplay()::asyncExec, new Effects());
         projects.addListener(this);
@@ -218,6 +221,7 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
         projects.removeListener(this);
         search.ifPresent(ProposalSearch::cancel);
         effect.end();
+        actions.dispose();
         super.dispose();
     }
 }
