@@ -25,12 +25,18 @@ final class FaceView {
         selected = piece;
     }
 
-    /** The piece so many pieces to the right of the selected one, or so many courses above it; the first if none is selected. */
+    /**
+     * The piece so many pieces to the right of the selected one, or so many courses above it; the first if none is selected,
+     * and the selected one if there is none that is laid up.
+     */
     Optional<PlacedPiece> walked(FaceDrawing drawing, int pieces, int courses) {
         PieceWalk walk = new PieceWalk(drawing);
-        return selected.map(piece -> pieces == 0
-                ? walk.up(piece, courses).orElse(piece)
-                : walk.along(piece, pieces).orElse(piece)).or(walk::first);
+        return selected.map(piece -> pieces == 0 ? walk.up(piece, courses) : walk.along(piece, pieces))
+                .orElseGet(walk::first).filter(this::isLaidUp).or(() -> selected);
+    }
+
+    private boolean isLaidUp(PlacedPiece piece) {
+        return piece.course() <= upTo;
     }
 
     /** The pieces to be found among all others. */
@@ -53,9 +59,10 @@ final class FaceView {
         return Math.min(upTo, drawing.map(each -> each.courses().size()).orElse(0));
     }
 
-    /** Lays the wall up to a course. */
+    /** Lays the wall up to a course; a piece further up is no longer pointed out. */
     void layUpTo(int course) {
         upTo = course;
+        selected = selected.filter(this::isLaidUp);
     }
 
     /** Whether the joint gauge of each run is written over it. */

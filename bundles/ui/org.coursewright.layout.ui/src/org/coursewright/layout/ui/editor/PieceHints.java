@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.face.FaceCourse;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FacePlace;
@@ -59,6 +60,9 @@ final class PieceHints extends MouseAdapter implements MouseMoveListener {
         LengthFormat format = state.get().format();
         Length along = place.along(at.x);
         Length height = place.height(at.y);
+        if (drawing.courseAt(height).filter(course -> !isLaidUp(course)).isPresent()) {
+            return Optional.empty();
+        }
         return new ShortLapHint(drawing, format).at(along, height)
                 .or(() -> pieceAt(drawing, event).map(new PieceWords(format, Optional.of(drawing))::of))
                 .or(() -> new UnfillableHint(drawing, format).at(along, height));
@@ -77,8 +81,12 @@ final class PieceHints extends MouseAdapter implements MouseMoveListener {
 
     private Optional<PlacedPiece> pieceAt(FaceDrawing drawing, MouseEvent event) {
         Point at = at(event);
-        return drawing.courseAt(place().height(at.y)).filter(course -> course.course().number() <= state.get().upTo())
+        return drawing.courseAt(place().height(at.y)).filter(this::isLaidUp)
                 .flatMap(course -> course.pieceAt(place().along(at.x)));
+    }
+
+    private boolean isLaidUp(FaceCourse course) {
+        return course.course().number() <= state.get().upTo();
     }
 
     private FacePlace place() {

@@ -107,7 +107,7 @@ public final class WallFaceEditor extends DiagramEditor {
         @Override
         public void layUpTo(int course) {
             view.layUpTo(course);
-            refreshParts();
+            select(view.selected());
         }
 
         @Override
