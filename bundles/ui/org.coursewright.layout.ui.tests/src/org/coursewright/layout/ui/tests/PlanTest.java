@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -323,24 +322,6 @@ class PlanTest {
         assertEquals(before.plus(MODULE.times(4)), partition.getFromX());
         assertEquals(Length.ZERO, plan.opening("D5").getOffset());
         assertTrue(plan.says("The Offset of Door D5 cannot be -7 1/4\""));
-    }
-
-    @Test
-    void tabGoesThroughAllElementsAndOut() {
-        plan.viewer().deselectAll();
-        Set<Object> reached = new HashSet<>();
-        int parts = plan.storeyPart().childParts().size();
-        for (int i = 0; i < parts; i++) {
-            plan.key(SWT.TAB, SWT.TAB, 0);
-            EditPart part = (EditPart) plan.viewer().getSelectedEditParts().get(0);
-            reached.add(part);
-            assertTrue(plan.says(words(part)), () -> words(part) + " is not said");
-        }
-        assertTrue(reached.size() >= 26, () -> reached.size() + " elements reached");
-    }
-
-    private static String words(EditPart part) {
-        return part instanceof PlanPart<?> element ? element.words() : ((DimensionPart) part).words();
     }
 
     @Test

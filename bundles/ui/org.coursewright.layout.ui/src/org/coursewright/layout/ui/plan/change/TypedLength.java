@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.coursewright.core.geometry.Place;
+import org.coursewright.layout.ui.plan.change.OpeningShift.Jambs;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.shape.Heading;
 import org.coursewright.layout.ui.plan.shape.PlanMeeting;
@@ -32,15 +33,36 @@ public record TypedLength(StoreyShape storey) {
      */
     public Optional<ProjectCommand> edit(Dimension dimension, Length length) {
         Length more = length.minus(dimension.length());
-        return dimension.opening().map(opening -> Optional.of(edit(dimension.kind(), opening, length, more)))
+        return dimension.opening()
+                .map(opening -> Optional.of(edit(dimension.kind(), opening, jambs(dimension.kind(), opening, more))))
                 .orElseGet(() -> stretch(dimension, more));
     }
 
-    private static ProjectCommand edit(Dimension.Kind kind, Opening opening, Length length, Length more) {
+    private static ProjectCommand edit(Dimension.Kind kind, Opening opening, Jambs jambs) {
+        return kind == Dimension.Kind.WIDTH
+                ? new ResizeOpeningCommand(opening, jambs.width(), opening.getHeight())
+                : new MoveOpeningCommand(opening, jambs.offset());
+    }
+
+    /**
+     * @param dimension of the storey
+     * @param length that it is to have
+     * @return where the opening that gives way would be, empty unless it would then reach beyond the end of its wall
+     */
+    public Optional<Jambs> beyondTheWall(Dimension dimension, Length length) {
+        Length more = length.minus(dimension.length());
+        return dimension.opening().map(opening -> jambs(dimension.kind(), opening, more))
+                .filter(jambs -> storey.wall(dimension.wall())
+                        .filter(wall -> jambs.end().isGreaterThan(wall.length())).isPresent());
+    }
+
+    private static Jambs jambs(Dimension.Kind kind, Opening opening, Length more) {
+        Length offset = opening.getOffset();
+        Length width = opening.getWidth();
         return switch (kind) {
-            case WIDTH -> new ResizeOpeningCommand(opening, length, opening.getHeight());
-            case FROM_JAMB -> new MoveOpeningCommand(opening, opening.getOffset().minus(more));
-            default -> new MoveOpeningCommand(opening, opening.getOffset().plus(more));
+            case WIDTH -> new Jambs(offset, width.plus(more));
+            case FROM_JAMB -> new Jambs(offset.minus(more), width);
+            default -> new Jambs(offset.plus(more), width);
         };
     }
 

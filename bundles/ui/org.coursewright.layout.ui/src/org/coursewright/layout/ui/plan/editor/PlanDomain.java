@@ -2,7 +2,6 @@ package org.coursewright.layout.ui.plan.editor;
 
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.Tool;
-import org.eclipse.gef.tools.PanningSelectionTool;
 import org.eclipse.ui.IEditorPart;
 
 /** Tells which tool is taken up; selecting, with the space bar for panning, if no other is. */
@@ -13,7 +12,7 @@ final class PlanDomain extends DefaultEditDomain {
 
     PlanDomain(IEditorPart editor) {
         super(editor);
-        setDefaultTool(new PanningSelectionTool());
+        setDefaultTool(new SelectingTool());
         loadDefaultTool();
     }
 

@@ -18,6 +18,7 @@ import org.coursewright.layout.ui.plan.part.PlanState;
 import org.coursewright.layout.ui.plan.part.PlanTrouble;
 import org.coursewright.layout.ui.plan.part.StoreyPaintings;
 import org.coursewright.layout.ui.plan.shape.StoreyShape;
+import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Building;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.WallPlace;
@@ -47,6 +48,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
     private PlanPaper paper;
     private PlanTools tools;
     private PlanFit fit;
+    private LengthFormat format;
     private DerivationGraph.Listening listening;
 
     @Override
@@ -72,6 +74,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
     @Override
     public void createPartControl(Composite parent) {
         view = new PlanView(project(), new Lettering(smallFont(parent)));
+        format = view.format();
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         header = new PlanHeader(parent, this);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(header);
@@ -101,6 +104,7 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
                 () -> tool(PlanTools.Kind.WALL), 'd', () -> tool(PlanTools.Kind.DOOR), 'n',
                 () -> tool(PlanTools.Kind.WINDOW), '[', () -> handing(WallPlace.START), ']',
                 () -> handing(WallPlace.END))));
+        viewer.getControl().addTraverseListener(new PlanWalk(selected()));
         getActionRegistry().registerAction(new PlanPrintAction(this, () -> new StoreyPaintings(state()).picture()));
         PlanActions.add(this, selected(), getActionRegistry());
         fit = new PlanFit(viewer, () -> view.shape().bounds().or(() -> state().underlay().flatMap(StoreyShape::bounds)),
@@ -227,6 +231,10 @@ public final class PlanEditor extends DiagramEditor implements PlanHeader.Wishes
         }
         view.underlay(view.underlay().filter(storeys()::contains));
         super.edited();
+        if (!format.equals(view.format())) {
+            format = view.format();
+            fit.writtenAnew();
+        }
         describe();
     }
 

@@ -52,7 +52,14 @@ final class PlanFit {
     }
 
     private void again() {
-        if (kept && !fitted.equals(viewer.getControl().getSize())) {
+        if (!fitted.equals(viewer.getControl().getSize())) {
+            writtenAnew();
+        }
+    }
+
+    /** Words that are written in another unit take other room: fits the plan again, unless somebody has zoomed. */
+    void writtenAnew() {
+        if (kept) {
             now();
         }
     }

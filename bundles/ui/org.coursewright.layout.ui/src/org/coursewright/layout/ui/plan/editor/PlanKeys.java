@@ -1,6 +1,5 @@
 package org.coursewright.layout.ui.plan.editor;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -8,7 +7,6 @@ import org.coursewright.diagram.ui.editor.DiagramKeys;
 import org.coursewright.layout.ui.plan.action.Nudge;
 import org.coursewright.layout.ui.plan.action.PlanSelection;
 import org.coursewright.layout.ui.plan.part.DimensionPart;
-import org.coursewright.layout.ui.plan.part.StoreyPart;
 import org.coursewright.layout.ui.plan.shape.Heading;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalViewer;
@@ -18,8 +16,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 
 /**
- * Keys of a plan: arrows move what is selected, with Shift in fine steps; Tab goes from element to element; Enter or F2 types
- * into a dimension; letters take up tools. The keys of every diagram besides.
+ * Keys of a plan: arrows move what is selected, with Shift in fine steps; Enter or F2 types into a dimension; Esc deselects;
+ * letters take up tools. The keys of every diagram besides.
  */
 final class PlanKeys extends DiagramKeys {
 
@@ -43,9 +41,6 @@ final class PlanKeys extends DiagramKeys {
     @Override
     public boolean keyPressed(KeyEvent event) {
         int held = event.stateMask & SWT.MODIFIER_MASK;
-        if (event.keyCode == SWT.TAB && (held & ~SWT.SHIFT) == 0) {
-            return walk(held == 0 ? 1 : -1);
-        }
         if (ARROWS.containsKey(event.keyCode) && (held & ~SWT.SHIFT) == 0) {
             return new Nudge(selected, held == SWT.SHIFT).go(ARROWS.get(event.keyCode))
                     || super.keyPressed(event);
@@ -70,20 +65,5 @@ final class PlanKeys extends DiagramKeys {
         Optional<EditPart> part = selected.single().filter(DimensionPart.class::isInstance);
         part.ifPresent(each -> each.performRequest(new Request(RequestConstants.REQ_DIRECT_EDIT)));
         return part.isPresent();
-    }
-
-    /** Goes to the next element; beyond the last one, out of the plan. */
-    private boolean walk(int by) {
-        List<EditPart> parts = selected.storey().map(StoreyPart::childParts).orElse(List.of());
-        int next = parts.indexOf(selected.viewer().getFocusEditPart()) + by;
-        boolean none = selected.viewer().getSelectedEditParts().isEmpty();
-        int to = none ? by > 0 ? 0 : parts.size() - 1 : next;
-        if (to < 0 || to >= parts.size()) {
-            selected.viewer().deselectAll();
-            return selected.viewer().getControl().traverse(by > 0 ? SWT.TRAVERSE_TAB_NEXT : SWT.TRAVERSE_TAB_PREVIOUS);
-        }
-        selected.viewer().select(parts.get(to));
-        selected.viewer().reveal(parts.get(to));
-        return true;
     }
 }

@@ -19,6 +19,7 @@ import org.coursewright.layout.ui.plan.shape.PlanPoint;
 import org.coursewright.layout.ui.plan.shape.StoreyShape;
 import org.coursewright.layout.ui.plan.shape.WallModule;
 import org.coursewright.layout.ui.plan.shape.WallShape;
+import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Storey;
 import org.coursewright.model.building.Wall;
 import org.coursewright.model.project.Project;
@@ -100,6 +101,11 @@ final class PlanView {
         return true;
     }
 
+    /** How lengths are written at present. */
+    LengthFormat format() {
+        return ProjectFormat.of(project);
+    }
+
     /** Takes note that the project is another. */
     void changed() {
         shape = Optional.empty();
@@ -118,7 +124,7 @@ final class PlanView {
     PlanState state(PlanInk ink) {
         if (state.filter(known -> known.ink().equals(ink)).isEmpty()) {
             state = Optional.of(new PlanState(project, corner, shape(), measuredLeft(), PlanState.byKey(dimensions()),
-                    underlay.map(each -> StoreyShape.of(each, project)), ink, lettering, ProjectFormat.of(project),
+                    underlay.map(each -> StoreyShape.of(each, project)), ink, lettering, format(),
                     gridShown ? Optional.of(module().step()) : Optional.empty(), trouble, laid));
         }
         return state.get();
@@ -142,7 +148,7 @@ final class PlanView {
     /** What the grid is stepped by: the module of the first wall. */
     private WallModule module() {
         return shape().walls().values().stream().findFirst().map(wall -> wall.module())
-                .orElseGet(() -> WallModule.usual(ProjectFormat.of(project).unit()));
+                .orElseGet(() -> WallModule.usual(format().unit()));
     }
 
     private List<Dimension> dimensions() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 
 import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.plan.dimension.Figures;
 import org.coursewright.layout.ui.plan.paint.PlanPlace;
 import org.coursewright.layout.ui.plan.part.PlanState;
 import org.coursewright.layout.ui.plan.shape.PlanPoint;
@@ -26,6 +27,7 @@ final class Ruler extends Canvas {
     static final int BREADTH = 18;
 
     private static final int LEAST_APART = 56;
+    private static final int AIR = 10;
     private static final int TICK = 5;
     private static final List<Length> INCHES = List.of(Length.ofInches(6), Length.ofInches(12), Length.ofInches(24),
             Length.ofInches(60), Length.ofInches(120), Length.ofInches(240), Length.ofInches(600),
@@ -82,17 +84,19 @@ final class Ruler extends Canvas {
         DiagramScale scale = DiagramScale.of(viewer);
         PlanPlace place = shown.place(scale);
         var corner = ((FigureCanvas) viewer.getControl()).getViewport().getViewLocation();
-        Length step = step(scale, shown.format().unit());
         int length = level ? getSize().x : getSize().y;
         PlanPoint begin = place.point(corner.getTranslated(0, level ? 0 : length));
+        PlanPoint end = place.point(corner.getTranslated(length, 0));
         Length at = level ? begin.x() : begin.y();
-        Length tick = step.times(Math.floorDiv(at.units(), step.units()));
+        Figures figures = new Figures(shown.format());
+        Length step = step(gc, scale, figures, level ? List.of(begin.x(), end.x()) : List.of(begin.y(), end.y()));
+        Length tick = tick(at, step);
         while (true) {
             int pixel = level ? place.x(tick) - corner.x : place.y(tick) - corner.y;
             if (level ? pixel > length : pixel < 0) {
                 return;
             }
-            tick(gc, shown, pixel, shown.format().format(tick));
+            tick(gc, shown, pixel, figures.of(tick));
             tick = tick.plus(step);
         }
     }
@@ -127,10 +131,16 @@ final class Ruler extends Canvas {
         turn.dispose();
     }
 
-    /** The least round step that leaves room for its figures. */
-    static Length step(DiagramScale scale, DisplayUnit unit) {
-        List<Length> steps = unit == DisplayUnit.MILLIMETRE ? MILLIMETRES : INCHES;
-        return steps.stream().filter(step -> scale.toPixels(step) >= LEAST_APART).findFirst()
-                .orElse(steps.get(steps.size() - 1));
+    /** The last tick before a length, or there. */
+    private static Length tick(Length at, Length step) {
+        return step.times(Math.floorDiv(at.units(), step.units()));
+    }
+
+    /** The least round step that leaves room for its figures, of which those at either end are the longest. */
+    private static Length step(GC gc, DiagramScale scale, Figures figures, List<Length> ends) {
+        List<Length> steps = figures.format().unit() == DisplayUnit.MILLIMETRE ? MILLIMETRES : INCHES;
+        return steps.stream().filter(step -> ends.stream().mapToInt(end -> gc.textExtent(figures.of(tick(end, step))).x)
+                .allMatch(wide -> scale.toPixels(step) >= Math.max(LEAST_APART, wide + AIR)))
+                .findFirst().orElse(steps.get(steps.size() - 1));
     }
 }

@@ -4,12 +4,15 @@ import java.util.Optional;
 
 import org.coursewright.diagram.ui.history.EditCommand;
 import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.plan.change.OpeningShift.Jambs;
 import org.coursewright.layout.ui.plan.change.TypedLength;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
+import org.coursewright.layout.ui.plan.dimension.Figures;
 import org.coursewright.layout.ui.plan.paint.DimensionPainting;
 import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.paint.PaintedFigure;
 import org.coursewright.measure.Length;
+import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.Refusal;
 import org.coursewright.model.edit.command.ProjectCommand;
@@ -48,13 +51,9 @@ public final class DimensionPart extends AbstractGraphicalEditPart {
 
     /** @return how it is drawn */
     public Optional<DimensionPainting> painting() {
-        return dimension().map(shown -> new DimensionPainting(shown, text(shown),
+        return dimension().map(shown -> new DimensionPainting(shown, new Figures(state().format()).of(shown),
                 ((StoreyPart) getParent()).wording().rows().getOrDefault(shown, DimensionRow.FIRST),
                 state().place(DiagramScale.of(getViewer())), state().ink(), getSelected() != SELECTED_NONE));
-    }
-
-    private String text(Dimension shown) {
-        return state().format().format(shown.length());
     }
 
     @Override
@@ -77,8 +76,11 @@ public final class DimensionPart extends AbstractGraphicalEditPart {
 
     /** @return what is measured, and how long it is */
     public String words() {
-        return dimension().map(shown -> NLS.bind(PlanPartText.of(shown.kind()), new Object[]{text(shown),
-                ElementLabels.of(key.wall()), key.opening().map(ElementLabels::of).orElse("")})).orElse("");
+        return dimension()
+                .map(shown -> NLS.bind(PlanPartText.of(shown.kind()),
+                        new Object[]{state().format().format(shown.length()),
+                                ElementLabels.of(key.wall()), key.opening().map(ElementLabels::of).orElse("")}))
+                .orElse("");
     }
 
     @Override
@@ -109,12 +111,22 @@ public final class DimensionPart extends AbstractGraphicalEditPart {
     }
 
     private Optional<String> edit(Dimension shown, Length length) {
-        Optional<ProjectCommand> edit = new TypedLength(state().shape()).edit(shown, length);
-        Optional<String> refusal = edit.flatMap(ProjectCommand::refusal).map(Refusal::reason);
+        TypedLength typed = new TypedLength(state().shape());
+        Optional<ProjectCommand> edit = typed.edit(shown, length);
+        Optional<String> refusal = edit.flatMap(ProjectCommand::refusal).map(Refusal::reason)
+                .or(() -> typed.beyondTheWall(shown, length).map(this::beyond));
         if (refusal.isEmpty()) {
             edit.ifPresent(each -> getViewer().getEditDomain().getCommandStack().execute(new EditCommand(each)));
         }
         return refusal;
+    }
+
+    private String beyond(Jambs jambs) {
+        LengthFormat format = state().format();
+        return NLS.bind(PlanPartText.beyondTheWall,
+                new Object[]{ElementLabels.of(key.opening().orElseThrow()), format.format(jambs.offset()),
+                        format.format(jambs.end()), ElementLabels.of(key.wall()),
+                        state().shape().wall(key.wall()).map(wall -> format.format(wall.length())).orElse("")});
     }
 
     /** A dimension can be selected and not be dragged. */

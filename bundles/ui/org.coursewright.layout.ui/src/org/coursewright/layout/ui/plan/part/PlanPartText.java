@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 /** What is written on a plan, or spoken of it. */
 final class PlanPartText extends NLS {
 
+    public static String beyondTheWall;
     public static String clear;
     public static String dragged;
     public static String fromJamb;

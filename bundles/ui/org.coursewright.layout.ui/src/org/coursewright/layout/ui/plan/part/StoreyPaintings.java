@@ -12,6 +12,7 @@ import org.coursewright.diagram.ui.picture.PngFile;
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.dimension.DimensionChains;
+import org.coursewright.layout.ui.plan.dimension.Figures;
 import org.coursewright.layout.ui.plan.paint.DimensionPainting;
 import org.coursewright.layout.ui.plan.paint.DimensionRows;
 import org.coursewright.layout.ui.plan.paint.JunctionPainting;
@@ -92,7 +93,7 @@ public record StoreyPaintings(PlanState state) {
     }
 
     private String text(Dimension dimension) {
-        return state.format().format(dimension.length());
+        return new Figures(state.format()).of(dimension);
     }
 
     private Stream<OpeningPainting> openings(PlanPlace place, PlanInk ink) {

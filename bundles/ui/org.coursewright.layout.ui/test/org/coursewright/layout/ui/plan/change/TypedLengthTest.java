@@ -113,4 +113,19 @@ class TypedLengthTest {
 
         assertThat(edit.refusal()).isPresent();
     }
+
+    /** The wall is 210 in long: from 174 in on there is no room for 36 in. */
+    @Test
+    void openingThatWouldReachBeyondItsWallIsTold() {
+        PlanSample.door(sample.wall("W1"), "D1", 30, 36);
+        TypedLength typed = new TypedLength(sample.shape());
+        Dimension pier = dimension("W1", Kind.TO_JAMB, 0);
+        Dimension width = dimension("W1", Kind.WIDTH, 0);
+
+        assertThat(typed.beyondTheWall(pier, Length.ofInches(174))).isEmpty();
+        assertThat(typed.beyondTheWall(pier, Length.ofInches(175))).map(OpeningShift.Jambs::end)
+                .contains(Length.ofInches(211));
+        assertThat(typed.beyondTheWall(width, Length.ofInches(180))).isEmpty();
+        assertThat(typed.beyondTheWall(width, Length.ofInches(181))).isPresent();
+    }
 }
