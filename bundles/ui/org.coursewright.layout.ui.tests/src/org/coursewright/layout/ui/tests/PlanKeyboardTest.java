@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -17,27 +16,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The plan without a mouse: from element to element, out of it, and through its menu. */
-class PlanKeyboardTest {
-
-    @TempDir
-    private Path folder;
-    private OpenPlan plan;
-
-    @BeforeEach
-    void openTheDemo() throws Exception {
-        plan = OpenPlan.of(Demo.copyInto(folder));
-    }
-
-    @AfterEach
-    void closeTheDemo() {
-        OpenPlan.closeAll();
-    }
+class PlanKeyboardTest extends OnDemoPlan {
 
     /** Asks as the toolkit does before Tab would leave the plan; tells whether it does. */
     private boolean leavesWithTab(int detail) {
@@ -47,13 +29,6 @@ class PlanKeyboardTest {
         plan.viewer().getControl().notifyListeners(SWT.Traverse, tab);
         OpenPlan.settle();
         return tab.doit;
-    }
-
-    private void select(Object... models) {
-        plan.viewer().deselectAll();
-        Stream.of(models).forEach(model -> plan.viewer().appendSelection((EditPart) plan.viewer()
-                .getEditPartRegistry().get(model)));
-        OpenPlan.settle();
     }
 
     private static String words(EditPart part) {

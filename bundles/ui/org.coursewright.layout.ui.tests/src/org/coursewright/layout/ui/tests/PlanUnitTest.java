@@ -3,7 +3,6 @@ package org.coursewright.layout.ui.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -23,31 +22,20 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The plan of the demo building once lengths are shown in millimetres. */
-class PlanUnitTest {
+class PlanUnitTest extends OnDemoPlan {
 
-    @TempDir
-    private Path folder;
-    private OpenPlan plan;
     private DiagramScale before;
 
     @BeforeEach
-    void openTheDemoAndShowMillimetres() throws Exception {
-        plan = OpenPlan.of(Demo.copyInto(folder));
+    void showMillimetres() {
         before = DiagramScale.of(plan.viewer());
-        plan.viewer().getEditDomain().getCommandStack().execute(
+        history().execute(
                 new EditCommand(new SetDisplayUnitCommand(OpenPlan.project(), DisplayUnit.MILLIMETRE, 16)));
         OpenPlan.settle();
-    }
-
-    @AfterEach
-    void closeTheDemo() {
-        OpenPlan.closeAll();
     }
 
     private DimensionPart pierBeforeTheFirstWindow() {
@@ -96,7 +84,7 @@ class PlanUnitTest {
     void scaleThatSomebodyChoseIsKept() {
         DiagramScale.zoom(plan.viewer()).setZoom(before.zoom() * 2);
         double chosen = DiagramScale.zoom(plan.viewer()).getZoom();
-        plan.viewer().getEditDomain().getCommandStack().undo();
+        history().undo();
         OpenPlan.settle();
 
         assertEquals(chosen, DiagramScale.zoom(plan.viewer()).getZoom());
