@@ -1,10 +1,10 @@
 package org.coursewright.layout.ui.editor;
 
 import java.util.Optional;
-import java.util.function.Consumer;
 
 import org.coursewright.bond.Effort;
 import org.coursewright.core.bond.UnitCount;
+import org.coursewright.diagram.ui.editor.HeaderRow;
 import org.coursewright.layout.ui.face.FaceDrawing;
 import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -12,8 +12,6 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.RowData;
-import org.eclipse.swt.layout.RowLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Scale;
@@ -63,43 +61,20 @@ final class FaceHeader extends Composite {
         GridLayoutFactory.fillDefaults().margins(8, 4).spacing(8, 2).applyTo(this);
         counts = new ChangingWords(this);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(counts);
-        Composite row = new Composite(this, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-        row.setLayout(wrapping());
+        HeaderRow row = new HeaderRow(this);
         new Label(row, SWT.NONE).setText(EditorText.layUpTo);
         slider = new Scale(row, SWT.HORIZONTAL);
         slider.setLayoutData(new RowData(SLIDER_WIDTH, SWT.DEFAULT));
         spinner = new Spinner(row, SWT.BORDER);
-        check(row, EditorText.unfold, EditorText.unfoldHint, wishes::unfold);
-        check(row, EditorText.gauges, EditorText.gaugesHint, wishes::gauges);
-        button(row, EditorText.fit, wishes::fit);
-        button(row, EditorText.export, wishes::export);
+        row.check(EditorText.unfold, wishes::unfold).setToolTipText(EditorText.unfoldHint);
+        row.check(EditorText.gauges, wishes::gauges).setToolTipText(EditorText.gaugesHint);
+        row.push(EditorText.fit, wishes::fit);
+        row.push(EditorText.export, wishes::export);
         addListener(SWT.Resize, event -> getDisplay().asyncExec(this::takeLines));
         AccessibleName.give(slider, EditorText.layUpTo);
         AccessibleName.give(spinner, EditorText.layUpTo);
         slider.addListener(SWT.Selection, event -> choose(slider.getSelection()));
         spinner.addListener(SWT.Selection, event -> choose(spinner.getSelection()));
-    }
-
-    private static RowLayout wrapping() {
-        RowLayout layout = new RowLayout();
-        layout.center = true;
-        layout.spacing = 8;
-        layout.marginLeft = 0;
-        return layout;
-    }
-
-    private static void check(Composite row, String text, String hint, Consumer<Boolean> wish) {
-        Button button = new Button(row, SWT.CHECK);
-        button.setText(text);
-        button.setToolTipText(hint);
-        button.addListener(SWT.Selection, event -> wish.accept(button.getSelection()));
-    }
-
-    private static void button(Composite row, String text, Runnable action) {
-        Button button = new Button(row, SWT.PUSH);
-        button.setText(text);
-        button.addListener(SWT.Selection, event -> action.run());
     }
 
     private void choose(int course) {
