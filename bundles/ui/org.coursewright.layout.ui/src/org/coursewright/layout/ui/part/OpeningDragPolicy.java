@@ -12,8 +12,8 @@ import org.eclipse.gef.requests.ChangeBoundsRequest;
 /** Lets an opening be dragged along its wall, and by its jambs; shows where it would be, and how far that is. */
 final class OpeningDragPolicy extends ResizableEditPolicy {
 
-    /** How many places are laid ahead, at most. */
-    private static final int NEXT = 3;
+    /** How many places are laid ahead while the mouse rests, at most. */
+    private static final int NEXT = 10;
 
     private final OpeningPart opening;
     private final MouseAhead mouse = new MouseAhead();

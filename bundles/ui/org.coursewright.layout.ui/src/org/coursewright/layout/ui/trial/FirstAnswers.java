@@ -13,8 +13,8 @@ import org.coursewright.layout.ui.part.OpeningPlace;
  */
 final class FirstAnswers {
 
-    /** A large wall takes a megabyte. */
-    static final int KEPT = 24;
+    /** A wall of 20,000 units takes a megabyte. */
+    private static final int KEPT = 64;
 
     private final Map<OpeningPlace, LayoutOutcome> answers = new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
 

@@ -17,14 +17,14 @@ class MouseAheadTest {
     void mouseGoesOnAsFarAsTheLastTimeOrALittleMoreOrLess() {
         mouse.after(10);
 
-        assertThat(mouse.after(14).limit(4)).containsExactly(18, 19, 17, 15);
+        assertThat(mouse.after(14).limit(5)).containsExactly(18, 19, 17, 15, 13);
     }
 
     @Test
-    void slowMouseGoesOnByAPixelOrMore() {
+    void slowMouseGoesOnByAPixelOrTwoOrTurnsBack() {
         mouse.after(-6);
 
-        assertThat(mouse.after(-7).limit(3)).containsExactly(-8, -9, -10);
+        assertThat(mouse.after(-7).limit(3)).containsExactly(-8, -9, -6);
     }
 
     @Test
