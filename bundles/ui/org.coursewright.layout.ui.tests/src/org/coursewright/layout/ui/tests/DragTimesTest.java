@@ -53,23 +53,25 @@ class DragTimesTest {
     @Test
     void moveInAWallOf20000UnitsIsPaintedSoon() throws Exception {
         face = OpenFace.laidOf(LargeWall.withAWindow(folder), LargeWall.MARK);
-        drag("a wall of 20,000 units");
+        TimedDrag drag = drag("a wall of 20,000 units");
+        TIMINGS.note(AIM, "drag in a wall of 20,000 units further on, until painted", drag.onwards(MOVES));
+        drag.give();
         stages("20,000 units");
     }
 
     @Test
     void moveInTheDemoIsPaintedSoon() throws Exception {
         face = OpenFace.laidOf(Demo.copyInto(folder), "W1");
-        drag("wall W1 of the demo");
+        drag("wall W1 of the demo").give();
         stages("W1 of the demo");
     }
 
-    private void drag(String where) throws Exception {
+    private TimedDrag drag(String where) throws Exception {
         TimedDrag drag = TimedDrag.of(face, opening());
         TIMINGS.note(AIM, "drag in " + where + ", until painted", drag.onwards(MOVES));
         TIMINGS.note(AIM, "drag in " + where + " as a hand does, until painted",
                 drag.asAHandDoes(MOVES_OF_A_HAND, PAUSE));
-        drag.give();
+        return drag;
     }
 
     private Opening opening() {
