@@ -39,7 +39,7 @@ final class CostNetwork {
 
     /** @param unary costs of the values of every variable, at least one value each; not changed */
     CostNetwork(long[][] unary) {
-        this(unary, new TableAlgebra(), MOST_WORK);
+        this(unary, new TableAlgebra(new Effort()), MOST_WORK);
     }
 
     /**

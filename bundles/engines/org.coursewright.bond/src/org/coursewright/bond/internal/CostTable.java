@@ -62,23 +62,6 @@ record CostTable(int[] scope, int[] sizes, long[] costs) {
         }
     }
 
-    /**
-     * The same with the values of one variable told apart further.
-     *
-     * @param parts for the values now, the value that each is part of
-     */
-    CostTable split(int place, int[] parts) {
-        int stride = stride(place);
-        int[] sizesNow = sizes.clone();
-        sizesNow[place] = parts.length;
-        long[] now = new long[costs.length / sizes[place] * parts.length];
-        for (int index = 0; index < now.length; index++) {
-            int value = parts[index / stride % parts.length];
-            now[index] = costs[(index / stride / parts.length * sizes[place] + value) * stride + index % stride];
-        }
-        return new CostTable(scope, sizesNow, now);
-    }
-
     /** What is left when the variable has that value. */
     CostTable without(int variable, int value) {
         int gone = place(variable);

@@ -23,12 +23,17 @@ final class CutBound {
     /** A bound that has not settled by then is nearly always as good as it will be. */
     private static final int MOST_ROUNDS = 150;
 
-    private static final int MOST_SPLITS = 20;
+    private static final int MOST_SPLITS = 16;
+    /** Where more cuts are missing than so many the bound is seldom reached, and is sought for a shorter time. */
+    private static final int MOST_MISSING = 3;
+    private static final int MOST_SPLITS_WIDE = 5;
     /** A shape with so many choices is not told apart further: eliminating its runs would take too long. */
-    private static final int MOST_CHOICES = 100;
+    private static final int MOST_CHOICES = 300;
 
-    /** Once choices have been told apart, a variable that takes more is not eliminated: the bound is left as it is. */
+    /** Once choices have been told apart, a run that takes more is not eliminated: the bound is left as it is. */
     private static final long MOST_SPLIT_WORK = 400_000;
+    /** Sums looked at in all; that is counted, not timed, so that bounds are alike on every machine. */
+    private static final long MOST_WORK = 30_000_000;
 
     private record Place(RunShape shape, List<Long> joints) {
     }
@@ -37,7 +42,9 @@ final class CutBound {
     private final PatternsFound found = new PatternsFound();
     private final PairBound pairs;
     private final StarBound stars;
-    private TableAlgebra algebra = new TableAlgebra();
+    private UndominatedChoices undominated = UndominatedChoices.inOrder();
+    private final Effort work = new Effort(MOST_WORK);
+    private TableAlgebra algebra = new TableAlgebra(work);
     private final Map<Place, Integer> leastExtra = new HashMap<>();
     private final Set<List<Object>> suited = new HashSet<>();
     private final Map<List<Object>, long[]> own = new HashMap<>();
@@ -64,9 +71,22 @@ final class CutBound {
         int splits = 0;
         boolean settled = settle(progress);
         mostWork = MOST_SPLIT_WORK;
-        while (stack.leastCuts() + most < wanted && settled && splits++ < MOST_SPLITS && split()) {
+        while (isWorthwhile(wanted - stack.leastCuts() - most, splits) && settled && split()) {
             settled = settle(progress);
+            splits++;
         }
+        return proof();
+    }
+
+    private static boolean isWorthwhile(int missing, int splits) {
+        return missing > 0 && splits < (missing > MOST_MISSING ? MOST_SPLITS_WIDE : MOST_SPLITS);
+    }
+
+    /** The bound again, with what another least sum rests on. */
+    CutProof vary(Progress progress) {
+        undominated = UndominatedChoices.shuffled();
+        algebra = new TableAlgebra(work);
+        settle(progress);
         return proof();
     }
 
@@ -79,11 +99,11 @@ final class CutBound {
         boolean settled = false;
         boolean exact = true;
         for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
-            CostNetwork network = network(progress);
+            ExclusionNetwork network = network(progress);
             int[] values = network.solve(progress);
             now = choices(values);
             exact = network.isExact();
-            if (!exact && mostWork < CostNetwork.MOST_WORK) {
+            if (!exact && mostWork < CostNetwork.MOST_WORK || work.isSpent()) {
                 return false;
             }
             int extra = exact ? now.stream().mapToInt(RunChoice::extra).sum() : 0;
@@ -109,7 +129,7 @@ final class CutBound {
             any |= apart != null && split(pool, apart);
         }
         own.clear();
-        algebra = new TableAlgebra();
+        algebra = new TableAlgebra(work);
         return any;
     }
 
@@ -143,19 +163,19 @@ final class CutBound {
         return choices;
     }
 
-    private CostNetwork network(Progress progress) {
+    private ExclusionNetwork network(Progress progress) {
         long[][] alone = new long[stack.runs().size()][];
         for (int run = 0; run < alone.length; run++) {
             PatternPool pool = stack.pool(run);
             int least = leastExtra.getOrDefault(place(run), 0);
             alone[run] = own.computeIfAbsent(List.of(pool.shape(), least), key -> costs(pairs.choices(pool), least));
         }
-        CostNetwork network = new CostNetwork(alone, algebra, mostWork);
+        ExclusionNetwork network = new ExclusionNetwork(alone, undominated, algebra, mostWork);
         for (RunStack.Contact contact : stack.contacts()) {
             progress.checkCancelled();
-            network.add(contact.below(), contact.above(), pairs.of(contact).costs());
+            network.add(new int[]{contact.below(), contact.above()}, pairs.of(contact).exclusions());
         }
-        stars.tables().forEach(network::add);
+        stars.addTo(network);
         return network;
     }
 

@@ -23,7 +23,7 @@ final class PairChoices {
     private final PatternsFound found;
     private final boolean[] decided;
     private final boolean[] excluded;
-    private long[] costs;
+    private Exclusions exclusions;
     private final Map<Beside, Boolean> fills = new HashMap<>();
     private int ahead = 1;
 
@@ -38,7 +38,7 @@ final class PairChoices {
         skeleton = stack.skeleton();
         decided = new boolean[lower.size() * upper.size()];
         excluded = new boolean[decided.length];
-        costs = new long[decided.length];
+        exclusions = Exclusions.none(lower.size(), upper.size());
     }
 
     /**
@@ -63,9 +63,9 @@ final class PairChoices {
         return split;
     }
 
-    /** By choice of the lower run, then of the upper: nothing, or for what is known to be excluded a lap violation. */
-    long[] costs() {
-        return costs;
+    /** What is known to be excluded, by choice of the lower run, then of the upper. */
+    Exclusions exclusions() {
+        return exclusions;
     }
 
     /**
@@ -86,10 +86,7 @@ final class PairChoices {
     }
 
     private void tell() {
-        costs = new long[excluded.length];
-        for (int index = 0; index < costs.length; index++) {
-            costs[index] = CostNetwork.cost(excluded[index] ? 1 : 0, 0, 0);
-        }
+        exclusions = Exclusions.of(lower.size(), upper.size(), excluded);
     }
 
     private void decideNext(int row, int column) {

@@ -1,7 +1,9 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.coursewright.bond.Piece;
@@ -33,6 +35,9 @@ final class PairFit {
     private final IntList open = new IntList();
     /** States of the search at hand; kept from search to search, for clearing a few is cheaper than growing anew. */
     private long[] seen = new long[0];
+    /** By set, which states of it meet a window; sets compare by identity. */
+    private final Map<PieceSet, boolean[]> firstBlocked = new IdentityHashMap<>();
+    private final Map<PieceSet, boolean[]> secondBlocked = new IdentityHashMap<>();
     private long steps;
     private boolean skipped;
 
@@ -98,8 +103,8 @@ final class PairFit {
         private final long oneWidth;
         private final long otherWidth;
         private final long lap;
-        private final Windows.Grid oneWindows;
-        private final Windows.Grid otherWindows;
+        private final boolean[] oneBlocked;
+        private final boolean[] otherBlocked;
 
         Search(PieceSet one, PieceSet other) {
             this.one = one;
@@ -108,8 +113,9 @@ final class PairFit {
             otherScale = Math.max(1, other.joints());
             ones = firstPool.orders(one);
             others = secondPool.orders(other);
-            oneWindows = firstWindows.grid(one.joints());
-            otherWindows = secondWindows.grid(other.joints());
+            oneBlocked = firstBlocked.computeIfAbsent(one, set -> ones.blocked(firstWindows.grid(set.joints())));
+            otherBlocked = secondBlocked.computeIfAbsent(other,
+                    set -> others.blocked(secondWindows.grid(set.joints())));
             shift = offset * oneScale * otherScale;
             oneWidth = one.jointTotal() * otherScale;
             otherWidth = other.jointTotal() * oneScale;
@@ -150,14 +156,14 @@ final class PairFit {
             if (others.isLast(beside) || !ones.isLast(at) && lags(at, beside)) {
                 for (int kind = 0; kind < ones.kinds(); kind++) {
                     int next = ones.next(at, kind);
-                    if (next >= 0 && !ones.isBlocked(next, oneWindows)) {
+                    if (next >= 0 && !oneBlocked[next]) {
                         visit(next, beside, index);
                     }
                 }
             } else {
                 for (int kind = 0; kind < others.kinds(); kind++) {
                     int next = others.next(beside, kind);
-                    if (next >= 0 && !others.isBlocked(next, otherWindows)) {
+                    if (next >= 0 && !otherBlocked[next]) {
                         visit(at, next, index);
                     }
                 }

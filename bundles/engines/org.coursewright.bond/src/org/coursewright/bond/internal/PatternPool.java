@@ -26,7 +26,7 @@ final class PatternPool {
     private final List<Pattern> patterns = new ArrayList<>();
     private final Map<Pattern, Integer> places = new HashMap<>();
     private final Map<Integer, List<PieceSet>> setsByCuts = new HashMap<>();
-    private final Map<Integer, Optional<List<PieceSet>>> allSets = new HashMap<>();
+    private final Map<List<Integer>, Optional<List<PieceSet>>> allSets = new HashMap<>();
     private final Map<List<PieceSet>, List<Gauge>> gauges = new IdentityHashMap<>();
     private final Map<PieceSet, PieceOrders> orders = new IdentityHashMap<>();
 
@@ -86,8 +86,9 @@ final class PatternPool {
     }
 
     /** All sets with so many pieces cut to length, the preferred first; empty if there are too many. */
-    Optional<List<PieceSet>> allSets(int cuts) {
-        return allSets.computeIfAbsent(cuts, count -> PieceSets.all(shape, masonry, count).map(this::preferredFirst));
+    Optional<List<PieceSet>> allSets(int cuts, int most) {
+        return allSets.computeIfAbsent(List.of(cuts, most),
+                key -> PieceSets.all(shape, masonry, cuts, most).map(this::preferredFirst));
     }
 
     private List<PieceSet> preferredFirst(List<PieceSet> all) {

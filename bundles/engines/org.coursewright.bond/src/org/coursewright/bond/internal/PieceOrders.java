@@ -115,9 +115,13 @@ final class PieceOrders {
         return next[state * strides.length + kind];
     }
 
-    /** Whether the joint after the pieces used, if it is one between pieces, meets a window. */
-    boolean isBlocked(int state, Windows.Grid windows) {
-        return state > 0 && state < states - 1 && windows.isMet(jointStarts[state], jointStarts[state] + jointTotal);
+    /** By state, whether the joint after the pieces used, if it is one between pieces, meets a window. */
+    boolean[] blocked(Windows.Grid windows) {
+        boolean[] blocked = new boolean[states];
+        for (int state = 1; state < states - 1; state++) {
+            blocked[state] = windows.isMet(jointStarts[state], jointStarts[state] + jointTotal);
+        }
+        return blocked;
     }
 
     boolean isLast(int state) {

@@ -16,35 +16,36 @@ final class PieceSets {
     private static final int CUT_TOTALS = 24;
     private static final int SPLITS = 8;
     private static final int MOST_SETS = 600;
-    private static final int ALL_SETS = 400;
 
     private final RunShape shape;
     private final Masonry masonry;
     private final boolean all;
+    private final int most;
 
     /** Sets spread over all that is possible. */
     PieceSets(RunShape shape, Masonry masonry) {
-        this(shape, masonry, false);
+        this(shape, masonry, false, MOST_SETS);
     }
 
-    private PieceSets(RunShape shape, Masonry masonry, boolean all) {
+    private PieceSets(RunShape shape, Masonry masonry, boolean all, int most) {
         this.shape = shape;
         this.masonry = masonry;
         this.all = all;
+        this.most = most;
     }
 
     /**
      * All sets with that many pieces cut to length.
      *
-     * @return empty if there are too many of them, or the run is raked
+     * @return empty if there are more of them than {@code most}, or the run is raked
      */
-    static Optional<List<PieceSet>> all(RunShape shape, Masonry masonry, int cuts) {
+    static Optional<List<PieceSet>> all(RunShape shape, Masonry masonry, int cuts, int most) {
         SpecialCounts specials = SpecialCounts.upTo(Integer.MAX_VALUE, masonry, shape.length());
         if (shape.isRaked() || !specials.isComplete()) {
             return Optional.empty();
         }
-        List<PieceSet> sets = new PieceSets(shape, masonry, true).withCuts(cuts, Integer.MAX_VALUE);
-        return sets.size() > ALL_SETS ? Optional.empty() : Optional.of(sets);
+        List<PieceSet> sets = new PieceSets(shape, masonry, true, most).withCuts(cuts, Integer.MAX_VALUE);
+        return sets.size() > most ? Optional.empty() : Optional.of(sets);
     }
 
     /**
@@ -70,7 +71,7 @@ final class PieceSets {
         for (int[] counts : SpecialCounts.upTo(mostSpecials, masonry, shape.length()).counts()) {
             for (Frame frame : frames(counts, cuts, Integer.MAX_VALUE)) {
                 frame.addTo(sets);
-                if (sets.size() > (all ? ALL_SETS : MOST_SETS)) {
+                if (sets.size() > most) {
                     return sets;
                 }
             }
@@ -82,7 +83,7 @@ final class PieceSets {
         return masonry.canCut() ? shape.length() / (masonry.cutLeast() + masonry.least()) + 1 : 0;
     }
 
-    private List<Frame> frames(int[] specials, int cuts, int most) {
+    private List<Frame> frames(int[] specials, int cuts, int enough) {
         List<Frame> frames = new ArrayList<>();
         if (cuts > 0 && !masonry.canCut()) {
             return frames;
@@ -93,7 +94,7 @@ final class PieceSets {
         long wholeLeast = -Math.floorDiv(
                 -(empty.left() - empty.jointMost() - empty.cutMost()),
                 masonry.whole() + masonry.most());
-        for (long wholes = wholeMost; wholes >= Math.max(0, wholeLeast) && frames.size() < most; wholes--) {
+        for (long wholes = wholeMost; wholes >= Math.max(0, wholeLeast) && frames.size() < enough; wholes--) {
             Frame frame = new Frame(Math.toIntExact(wholes), specials, cuts);
             if (frame.isPossible()) {
                 frames.add(frame);
@@ -168,7 +169,7 @@ final class PieceSets {
                 return;
             }
             for (long total : Spread.multiples(cutTotalFrom(), cutTotalTo(), masonry.cutStep(),
-                    all ? ALL_SETS + 2 : CUT_TOTALS)) {
+                    all ? most + 2 : CUT_TOTALS)) {
                 split(sets, new long[cuts], 0, total);
             }
         }
@@ -184,7 +185,7 @@ final class PieceSets {
             long from = Math.max(index == 0 ? masonry.cutLeast() : lengths[index - 1],
                     total - more * masonry.cutMost());
             for (long length : Spread.multiples(from, total / (more + 1), masonry.cutStep(),
-                    all ? ALL_SETS + 2 : SPLITS)) {
+                    all ? most + 2 : SPLITS)) {
                 lengths[index] = length;
                 split(sets, lengths, index + 1, total - length);
             }

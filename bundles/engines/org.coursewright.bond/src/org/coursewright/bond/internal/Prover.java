@@ -12,4 +12,7 @@ interface Prover {
      * @param wanted cuts of a layout at hand; a bound that reaches them is good enough
      */
     CutProof refine(int wanted);
+
+    /** The bound again, with other choices that it may rest on. */
+    CutProof vary();
 }

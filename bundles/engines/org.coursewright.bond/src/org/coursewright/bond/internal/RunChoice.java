@@ -19,6 +19,8 @@ record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
     static final int MOST_EXTRA = 3;
 
     private static final int MOST_PATTERNS = 24;
+    private static final int MOST_SETS = 400;
+    private static final int MOST_SETS_APART = 4000;
     private static final int GROUP = 8;
     private static final int MOST_GROUPS = 12;
     private static final int MOST_ORDERS = 60;
@@ -31,7 +33,7 @@ record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
                 .forEach(pattern -> choices.add(new RunChoice(Optional.of(pattern), List.of(), 0)));
         for (int extra = few.isPresent() ? 1 : 0; extra <= MOST_EXTRA; extra++) {
             Optional<List<PieceSet>> sets = extra < MOST_EXTRA
-                    ? pool.allSets(pool.leastCuts() + extra)
+                    ? pool.allSets(pool.leastCuts() + extra, MOST_SETS)
                     : Optional.empty();
             for (List<PieceSet> group : groups(sets.orElse(List.of()))) {
                 choices.add(new RunChoice(Optional.empty(), group, extra));
@@ -63,10 +65,14 @@ record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
             return List.of(new RunChoice(Optional.empty(), sets.subList(0, half), extra),
                     new RunChoice(Optional.empty(), sets.subList(half, sets.size()), extra));
         }
-        return sets.isEmpty()
-                ? List.of()
-                : pool.orders(sets.get(0)).all(MOST_ORDERS).stream()
-                        .map(order -> new RunChoice(Optional.of(order), List.of(), extra)).toList();
+        if (sets.isEmpty()) {
+            return extra == MOST_EXTRA || pattern.isPresent()
+                    ? List.of()
+                    : pool.allSets(pool.leastCuts() + extra, MOST_SETS_APART).map(RunChoice::groups).orElse(List.of())
+                            .stream().map(group -> new RunChoice(Optional.empty(), group, extra)).toList();
+        }
+        return pool.orders(sets.get(0)).all(MOST_ORDERS).stream()
+                .map(order -> new RunChoice(Optional.of(order), List.of(), extra)).toList();
     }
 
     /** Whether it says more than how many cuts there are. */

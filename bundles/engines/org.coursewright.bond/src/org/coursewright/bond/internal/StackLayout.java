@@ -65,6 +65,9 @@ final class StackLayout {
         if (!isLapped()) {
             repair();
         }
+        if (!isLapped()) {
+            follow(prover.vary());
+        }
         if (!isMet() && new CompletePools(stack).complete(progress)) {
             search();
         }

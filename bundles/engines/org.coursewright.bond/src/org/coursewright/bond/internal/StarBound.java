@@ -2,12 +2,10 @@ package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * Finds out which choices of more than two runs cannot go together: a run between patterns of several neighbours, or two
@@ -15,16 +13,14 @@ import java.util.TreeSet;
  */
 final class StarBound {
 
-    /** Larger tables of choices are not worth their time. */
-    private static final int MOST_VALUES = 20_000;
-
     private final RunStack stack;
     private final PairBound pairs;
     private final LevelFit levels;
     private final PatternsFound found;
     private final Map<List<Object>, Boolean> pairFits = new HashMap<>();
     private final Map<List<Object>, Boolean> fills = new HashMap<>();
-    private final Map<List<Integer>, CostTable> tables = new TreeMap<>(StarBound::compare);
+    private final AlikeRuns alike;
+    private final StarExclusions known = new StarExclusions();
 
     /** @param found learns patterns that go together */
     StarBound(RunStack stack, PairBound pairs, LevelFit levels, PatternsFound found) {
@@ -32,29 +28,16 @@ final class StarBound {
         this.pairs = pairs;
         this.levels = levels;
         this.found = found;
+        alike = new AlikeRuns(stack);
     }
 
-    /** For some runs together: nothing, or for choices known to exclude one another a lap violation. */
-    Collection<CostTable> tables() {
-        return tables.values();
+    void addTo(ExclusionNetwork network) {
+        known.addTo(network);
     }
 
-    /** Tells the choices of one shape apart further; tables that grow too large are left out. */
+    /** Tells the choices of one shape apart further. */
     void split(RunShape shape, int[] parts) {
-        for (CostTable table : List.copyOf(tables.values())) {
-            CostTable split = table;
-            for (int place = 0; place < table.scope().length; place++) {
-                if (stack.pool(table.scope()[place]).shape().equals(shape)) {
-                    split = split.split(place, parts);
-                }
-            }
-            List<Integer> runs = Arrays.stream(table.scope()).boxed().toList();
-            if (split.costs().length > MOST_VALUES) {
-                tables.remove(runs);
-            } else {
-                tables.put(runs, split);
-            }
-        }
+        known.split(run -> stack.pool(run).shape().equals(shape), parts);
     }
 
     /** @return whether the choices of all runs hold some that exclude one another and were not known to */
@@ -75,57 +58,102 @@ final class StarBound {
         return pairs.choices(stack.pool(run)).get(values[run]);
     }
 
-    private List<RunStack.Contact> fixed(int run, int except, int[] values) {
-        return stack.contactsOf(run).stream().filter(contact -> contact.other(run) != except)
-                .filter(contact -> choice(contact.other(run), values).pattern().isPresent()).toList();
+    /** Places among the contacts of a run of neighbours filled with one pattern. */
+    private List<Integer> fixed(int run, int except, int[] values) {
+        List<Integer> places = new ArrayList<>();
+        for (int place = 0; place < stack.contactsOf(run).size(); place++) {
+            int other = neighbour(run, place);
+            if (other != except && choice(other, values).pattern().isPresent()) {
+                places.add(place);
+            }
+        }
+        return places;
+    }
+
+    private int neighbour(int run, int place) {
+        return stack.contactsOf(run).get(place).other(run);
     }
 
     private boolean excludesRun(int run, int[] values) {
-        List<RunStack.Contact> fixed = fixed(run, -1, values);
+        List<Integer> fixed = fixed(run, -1, values);
         if (fixed.size() < 2 || mayFill(run, fixed, values)) {
             return false;
         }
-        List<RunStack.Contact> needed = new ArrayList<>(fixed);
-        for (RunStack.Contact contact : fixed) {
-            List<RunStack.Contact> fewer = new ArrayList<>(needed);
-            fewer.remove(contact);
+        List<Integer> needed = fixed;
+        for (Integer place : fixed) {
+            List<Integer> fewer = without(needed, place);
             if (fewer.size() > 1 && !mayFill(run, fewer, values)) {
                 needed = fewer;
             }
         }
-        TreeSet<Integer> scope = new TreeSet<>(List.of(run));
-        needed.forEach(contact -> scope.add(contact.other(run)));
-        return exclude(scope, run, values);
+        List<Integer> places = needed;
+        StarExclusions.Star star = known.star(List.of(alike.kind(run), places), () -> alike.scopes(run, places),
+                this::choices);
+        int[] scope = star.scope(run);
+        List<long[]> more = new ArrayList<>(List.of(excluded(star, scope, run, values)));
+        int ahead = star.ahead();
+        for (Integer place : places) {
+            int[] others = values.clone();
+            int neighbour = neighbour(run, place);
+            for (int step = 1; step < ahead && next(neighbour, others); step++) {
+                if (choice(neighbour, others).pattern().isPresent() && !mayFill(run, places, others)) {
+                    more.add(excluded(star, scope, run, others));
+                }
+            }
+        }
+        return star.add(more.stream().flatMapToLong(Arrays::stream).toArray());
+    }
+
+    /** The next choice of a run, if there is any. */
+    private boolean next(int run, int[] values) {
+        values[run]++;
+        return values[run] < choices(run);
+    }
+
+    private int choices(int run) {
+        return pairs.choices(stack.pool(run)).size();
+    }
+
+    private static List<Integer> without(List<Integer> places, Integer place) {
+        return places.stream().filter(each -> !each.equals(place)).toList();
     }
 
     /** Whether the choice of a run goes between the patterns of these neighbours. */
-    private boolean mayFill(int run, List<RunStack.Contact> fixed, int[] values) {
+    private boolean mayFill(int run, List<Integer> fixed, int[] values) {
         RunChoice choice = choice(run, values);
-        return fills.computeIfAbsent(List.of(stack.pool(run).shape(), stack.skeleton().joints(run),
-                neighbours(run, fixed, values), choice), key -> mayFill(run, choice, windows(run, -1, fixed, values)));
+        return fills.computeIfAbsent(List.of(alike.kind(run), fixed, neighbours(run, fixed, values), choice),
+                key -> mayFill(run, choice, windows(run, -1, fixed, values)));
     }
 
     private boolean excludesPair(RunStack.Contact contact, int[] values) {
-        List<RunStack.Contact> fixedBelow = fixed(contact.below(), contact.above(), values);
-        List<RunStack.Contact> fixedAbove = fixed(contact.above(), contact.below(), values);
-        if (fixedBelow.isEmpty() && fixedAbove.isEmpty()) {
+        List<Integer> below = fixed(contact.below(), contact.above(), values);
+        List<Integer> above = fixed(contact.above(), contact.below(), values);
+        if (below.isEmpty() && above.isEmpty() || mayFit(contact, below, above, values)) {
             return false;
         }
-        List<Object> key = List.of(stack.pool(contact.below()).shape(), stack.pool(contact.above()).shape(),
-                contact.offset(), stack.skeleton().joints(contact.below()), stack.skeleton().joints(contact.above()),
+        for (Integer place : List.copyOf(below)) {
+            List<Integer> fewer = without(below, place);
+            below = mayFit(contact, fewer, above, values) ? below : fewer;
+        }
+        for (Integer place : List.copyOf(above)) {
+            List<Integer> fewer = without(above, place);
+            above = mayFit(contact, below, fewer, values) ? above : fewer;
+        }
+        List<Integer> placesBelow = below;
+        List<Integer> placesAbove = above;
+        StarExclusions.Star star = known.star(List.of(alike.kind(contact), below, above),
+                () -> alike.scopes(contact, placesBelow, placesAbove), this::choices);
+        return star.add(star.exclusions().index(star.scope(contact.below(), contact.above()), values));
+    }
+
+    private boolean mayFit(RunStack.Contact contact, List<Integer> fixedBelow, List<Integer> fixedAbove, int[] values) {
+        List<Object> key = List.of(alike.kind(contact), fixedBelow, fixedAbove,
                 neighbours(contact.below(), fixedBelow, values), neighbours(contact.above(), fixedAbove, values),
                 choice(contact.below(), values), choice(contact.above(), values));
-        boolean fits = pairFits.computeIfAbsent(key,
+        return pairFits.computeIfAbsent(key,
                 unknown -> levels.mayFit(contact, choice(contact.below(), values), choice(contact.above(), values),
                         windows(contact.below(), contact.above(), fixedBelow, values),
                         windows(contact.above(), contact.below(), fixedAbove, values)));
-        if (fits) {
-            return false;
-        }
-        TreeSet<Integer> scope = new TreeSet<>(List.of(contact.below(), contact.above()));
-        fixedBelow.forEach(fixed -> scope.add(fixed.other(contact.below())));
-        fixedAbove.forEach(fixed -> scope.add(fixed.other(contact.above())));
-        return exclude(scope, -1, values);
     }
 
     private boolean mayFill(int run, RunChoice choice, Windows windows) {
@@ -138,62 +166,37 @@ final class StarBound {
                 || pool.mayFill(windows, forced, choice.extra(), pattern -> found.add(pool.shape(), pattern));
     }
 
-    private List<Object> neighbours(int run, List<RunStack.Contact> fixed, int[] values) {
-        List<Object> neighbours = new ArrayList<>();
-        for (RunStack.Contact contact : fixed) {
-            neighbours.add(choice(contact.other(run), values).pattern().orElseThrow());
-            neighbours.add(contact.offsetFrom(run));
-        }
-        return neighbours;
+    private List<Pattern> neighbours(int run, List<Integer> fixed, int[] values) {
+        return fixed.stream().map(place -> choice(neighbour(run, place), values).pattern().orElseThrow()).toList();
     }
 
-    private Windows windows(int run, int except, List<RunStack.Contact> fixed, int[] values) {
+    private Windows windows(int run, int except, List<Integer> fixed, int[] values) {
         int[] told = new int[fixed.size() + 1];
         told[0] = except;
         for (int index = 0; index < fixed.size(); index++) {
-            told[index + 1] = fixed.get(index).other(run);
+            told[index + 1] = neighbour(run, fixed.get(index));
         }
         Windows windows = stack.skeleton().certain(run, told);
-        for (RunStack.Contact contact : fixed) {
+        for (int place : fixed) {
+            RunStack.Contact contact = stack.contactsOf(run).get(place);
             windows.add(choice(contact.other(run), values).pattern().orElseThrow(), contact.offsetFrom(run),
                     stack.masonry().lap(), stack.pool(run).shape().length());
         }
         return windows;
     }
 
-    /** @param whole a run of which all choices with no more cuts are excluded along with its own, or -1 */
-    private boolean exclude(TreeSet<Integer> runs, int whole, int[] values) {
-        int[] scope = runs.stream().mapToInt(Integer::intValue).toArray();
-        int[] sizes = Arrays.stream(scope).map(run -> pairs.choices(stack.pool(run)).size()).toArray();
-        long size = Arrays.stream(sizes).asLongStream().reduce(1,
-                (one, other) -> Math.min(Integer.MAX_VALUE, one * other));
-        if (size > MOST_VALUES) {
-            return false;
+    /** What no filling of the run with so many cuts does, none with fewer does. */
+    private long[] excluded(StarExclusions.Star star, int[] scope, int run, int[] values) {
+        RunChoice chosen = choice(run, values);
+        if (chosen.isGroup()) {
+            return new long[]{star.exclusions().index(scope, values)};
         }
-        List<Integer> key = List.copyOf(runs);
-        CostTable known = tables.getOrDefault(key, new CostTable(scope, sizes, new long[(int) size]));
-        CostTable more = new CostTable(scope, sizes, known.costs().clone());
-        more.costs()[more.index(values)] = CostNetwork.cost(1, 0, 0);
-        if (whole >= 0 && !choice(whole, values).isGroup()) {
-            excludeFewer(more, whole, values);
-        }
-        tables.put(key, more);
-        return true;
-    }
-
-    /** What no filling with so many cuts does, none with fewer does. */
-    private void excludeFewer(CostTable table, int run, int[] values) {
         List<RunChoice> choices = pairs.choices(stack.pool(run));
         int[] others = values.clone();
-        for (int value = 0; value < choices.size(); value++) {
-            if (choices.get(value).extra() <= choice(run, values).extra()) {
-                others[run] = value;
-                table.costs()[table.index(others)] = CostNetwork.cost(1, 0, 0);
-            }
-        }
-    }
-
-    private static int compare(List<Integer> one, List<Integer> other) {
-        return Arrays.compare(one.toArray(Integer[]::new), other.toArray(Integer[]::new));
+        return IntStream.range(0, choices.size()).filter(value -> choices.get(value).extra() <= chosen.extra())
+                .mapToLong(value -> {
+                    others[run] = value;
+                    return star.exclusions().index(scope, others);
+                }).toArray();
     }
 }

@@ -1,6 +1,5 @@
 package org.coursewright.bond.internal;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +18,12 @@ final class TableAlgebra {
 
     private final Map<Key, long[]> known = new HashMap<>();
     private long kept;
+    private final Effort effort;
+
+    /** @param effort learns how many sums were looked at to eliminate variables between several others */
+    TableAlgebra(Effort effort) {
+        this.effort = effort;
+    }
 
     private long[] known(Key key, Function<Key, long[]> work) {
         if (kept > MOST_KEPT) {
@@ -125,7 +130,7 @@ final class TableAlgebra {
         return turned;
     }
 
-    private static CostTable many(int variable, long[] own, List<CostTable> around) {
+    private CostTable many(int variable, long[] own, List<CostTable> around) {
         TreeMap<Integer, Integer> sizes = new TreeMap<>();
         for (CostTable table : around) {
             for (int place = 0; place < table.scope().length; place++) {
@@ -135,29 +140,8 @@ final class TableAlgebra {
         sizes.remove(variable);
         int[] scope = sizes.keySet().stream().mapToInt(Integer::intValue).toArray();
         int[] scopeSizes = sizes.values().stream().mapToInt(Integer::intValue).toArray();
-        long[] costs = new long[Arrays.stream(scopeSizes).reduce(1, Math::multiplyExact)];
-        int[] chosen = new int[Math.max(variable, scope[scope.length - 1]) + 1];
-        for (int index = 0; index < costs.length; index++) {
-            int rest = index;
-            for (int place = scope.length - 1; place >= 0; place--) {
-                chosen[scope[place]] = rest % scopeSizes[place];
-                rest /= scopeSizes[place];
-            }
-            costs[index] = least(variable, own, around, chosen);
-        }
+        long[] costs = new Elimination(variable, own, around, scope, scopeSizes).least();
+        effort.spend((long) costs.length * own.length);
         return new CostTable(scope, scopeSizes, costs);
-    }
-
-    private static long least(int variable, long[] own, List<CostTable> around, int[] chosen) {
-        long least = Long.MAX_VALUE;
-        for (int value = 0; value < own.length; value++) {
-            chosen[variable] = value;
-            long cost = own[value];
-            for (CostTable table : around) {
-                cost += table.at(chosen);
-            }
-            least = Math.min(least, cost);
-        }
-        return least;
     }
 }

@@ -83,6 +83,11 @@ final class WallLaying {
             public CutProof refine(int wanted) {
                 return new CutBound(stack()).refine(wanted, progress);
             }
+
+            @Override
+            public CutProof vary() {
+                return new CutBound(stack()).vary(progress);
+            }
         };
     }
 

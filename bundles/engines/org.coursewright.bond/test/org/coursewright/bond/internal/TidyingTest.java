@@ -103,5 +103,10 @@ class TidyingTest {
         public CutProof refine(int wanted) {
             return prove();
         }
+
+        @Override
+        public CutProof vary() {
+            return prove();
+        }
     }
 }

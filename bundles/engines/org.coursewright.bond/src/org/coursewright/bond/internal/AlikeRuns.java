@@ -1,0 +1,83 @@
+package org.coursewright.bond.internal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * Runs that lie alike: of one shape, with neighbours of the same shapes in the same places and the same joints round them.
+ * What is found out of one of them and its neighbours holds for all.
+ */
+final class AlikeRuns {
+
+    private final RunStack stack;
+    private final List<List<Object>> kinds = new ArrayList<>();
+    private final Map<List<Object>, List<Integer>> runs = new HashMap<>();
+    private final Map<List<Object>, List<RunStack.Contact>> contacts = new HashMap<>();
+
+    AlikeRuns(RunStack stack) {
+        this.stack = stack;
+        Map<List<Object>, List<Object>> known = new HashMap<>();
+        for (int run = 0; run < stack.runs().size(); run++) {
+            List<Object> kind = kindOf(run);
+            kinds.add(known.computeIfAbsent(kind, key -> kind));
+            runs.computeIfAbsent(kind, key -> new ArrayList<>()).add(run);
+        }
+        for (RunStack.Contact contact : stack.contacts()) {
+            contacts.computeIfAbsent(kind(contact), key -> new ArrayList<>()).add(contact);
+        }
+    }
+
+    private List<Object> kindOf(int run) {
+        List<Object> kind = new ArrayList<>();
+        kind.add(stack.pool(run).shape());
+        kind.add(stack.skeleton().joints(run));
+        kind.add(stack.skeleton().forced(run));
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            int other = contact.other(run);
+            kind.add(stack.pool(other).shape());
+            kind.add(contact.offsetFrom(run));
+            kind.add(contact.below() == run);
+        }
+        return kind;
+    }
+
+    /** What those alike have in common. */
+    List<Object> kind(int run) {
+        return kinds.get(run);
+    }
+
+    /** What contacts alike have in common. */
+    List<Object> kind(RunStack.Contact contact) {
+        return List.of(kinds.get(contact.below()), kinds.get(contact.above()), contact.offset());
+    }
+
+    /** For each run like this, itself and its neighbours in these places among its contacts, ascending. */
+    List<int[]> scopes(int run, List<Integer> places) {
+        return runs.get(kinds.get(run)).stream().map(like -> {
+            TreeSet<Integer> scope = new TreeSet<>(List.of(like));
+            places.forEach(place -> scope.add(neighbour(like, place)));
+            return ascending(scope);
+        }).toList();
+    }
+
+    /** For each contact like this, its runs and their neighbours in these places among the contacts of each, ascending. */
+    List<int[]> scopes(RunStack.Contact contact, List<Integer> placesBelow, List<Integer> placesAbove) {
+        return contacts.get(kind(contact)).stream().map(like -> {
+            TreeSet<Integer> scope = new TreeSet<>(List.of(like.below(), like.above()));
+            placesBelow.forEach(place -> scope.add(neighbour(like.below(), place)));
+            placesAbove.forEach(place -> scope.add(neighbour(like.above(), place)));
+            return ascending(scope);
+        }).toList();
+    }
+
+    private int neighbour(int run, int place) {
+        return stack.contactsOf(run).get(place).other(run);
+    }
+
+    private static int[] ascending(TreeSet<Integer> scope) {
+        return scope.stream().mapToInt(Integer::intValue).toArray();
+    }
+}
