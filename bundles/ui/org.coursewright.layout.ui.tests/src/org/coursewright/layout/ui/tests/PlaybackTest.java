@@ -123,16 +123,15 @@ class PlaybackTest {
 
     @Test
     void coursesThatAreNotLaidUpAreNotPainted() {
-        Point third = at(3);
-        Point first = at(1);
-        int laid = colour(third);
+        int laid = colour(at(3));
+        int below = colour(at(1));
 
         slideTo(2);
 
-        assertTrue(colour(third) != laid, "course 3 is still painted");
-        assertEquals(laid, colour(first));
+        assertTrue(colour(at(3)) != laid, "course 3 is still painted");
+        assertEquals(below, colour(at(1)));
         slideTo(drawing.courses().size());
-        assertEquals(laid, colour(third));
+        assertEquals(laid, colour(at(3)));
     }
 
     @Test
