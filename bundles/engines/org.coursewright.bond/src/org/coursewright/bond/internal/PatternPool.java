@@ -17,6 +17,8 @@ final class PatternPool {
     private static final int ENOUGH_SPECIALS = 2;
     /** No more gauges than these are all looked at when a run is priced. */
     private static final int FEW_GAUGES = 300;
+    /** Orders of so many sets are remembered: those of thousands would take much memory. */
+    private static final int MOST_ORDERS = 600;
 
     private final RunShape shape;
     private final Masonry masonry;
@@ -117,6 +119,9 @@ final class PatternPool {
 
     /** The orders of a set of this shape's pieces. */
     PieceOrders orders(PieceSet set) {
+        if (orders.size() > MOST_ORDERS) {
+            orders.clear();
+        }
         return orders.computeIfAbsent(set, each -> new PieceOrders(shape, masonry, each));
     }
 

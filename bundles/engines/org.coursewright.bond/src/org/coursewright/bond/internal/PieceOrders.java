@@ -17,7 +17,8 @@ final class PieceOrders {
     private final int[] strides;
     private final int states;
     private final long[] jointStarts;
-    private final int[] next;
+    /** By state, one bit for each kind of which there are pieces left. */
+    private final int[] left;
     private final int startJoints;
     private final int joints;
     private final int pieces;
@@ -38,17 +39,17 @@ final class PieceOrders {
         joints = set.joints();
         pieces = set.pieces();
         jointStarts = new long[states];
-        next = new int[states * strides.length];
-        System.arraycopy(strides, 0, next, 0, strides.length);
+        left = new int[states];
         jointStarts[0] = (startJoints - 1L) * set.jointTotal();
         jointTotal = set.jointTotal();
+        left[0] = (1 << strides.length) - 1;
         for (int state = 1; state < states; state++) {
             int kind = 0;
             while (used(state, kind) == 0) {
                 kind++;
             }
             for (int more = 0; more < strides.length; more++) {
-                next[state * strides.length + more] = more(state, more);
+                left[state] |= used(state, more) < kinds.get(more).count() ? 1 << more : 0;
             }
             jointStarts[state] = jointStarts[state - strides[kind]] + kinds.get(kind).length() * joints + jointTotal;
         }
@@ -88,10 +89,6 @@ final class PieceOrders {
         return states;
     }
 
-    private int more(int state, int kind) {
-        return used(state, kind) < kinds.get(kind).count() ? state + strides[kind] : -1;
-    }
-
     private int used(int state, int kind) {
         return state / strides[kind] % (kinds.get(kind).count() + 1);
     }
@@ -112,7 +109,7 @@ final class PieceOrders {
 
     /** The state after one more piece of that kind, or -1 if none is left. */
     int next(int state, int kind) {
-        return next[state * strides.length + kind];
+        return (left[state] >>> kind & 1) == 0 ? -1 : state + strides[kind];
     }
 
     /** By state, whether the joint after the pieces used, if it is one between pieces, meets a window. */
