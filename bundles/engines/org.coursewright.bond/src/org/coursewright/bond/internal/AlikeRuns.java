@@ -54,23 +54,29 @@ final class AlikeRuns {
         return List.of(kinds.get(contact.below()), kinds.get(contact.above()), contact.offset());
     }
 
-    /** For each run like this, itself and its neighbours in these places among its contacts, ascending. */
-    List<int[]> scopes(int run, List<Integer> places) {
-        return runs.get(kinds.get(run)).stream().map(like -> {
-            TreeSet<Integer> scope = new TreeSet<>(List.of(like));
-            places.forEach(place -> scope.add(neighbour(like, place)));
-            return ascending(scope);
-        }).toList();
+    /** A run and its neighbours in these places among its contacts, ascending. */
+    int[] scope(int run, List<Integer> places) {
+        TreeSet<Integer> scope = new TreeSet<>(List.of(run));
+        places.forEach(place -> scope.add(neighbour(run, place)));
+        return ascending(scope);
     }
 
-    /** For each contact like this, its runs and their neighbours in these places among the contacts of each, ascending. */
+    /** The same for each run like this. */
+    List<int[]> scopes(int run, List<Integer> places) {
+        return runs.get(kinds.get(run)).stream().map(like -> scope(like, places)).toList();
+    }
+
+    /** The runs of a contact and their neighbours in these places among the contacts of each, ascending. */
+    int[] scope(RunStack.Contact contact, List<Integer> placesBelow, List<Integer> placesAbove) {
+        TreeSet<Integer> scope = new TreeSet<>(List.of(contact.below(), contact.above()));
+        placesBelow.forEach(place -> scope.add(neighbour(contact.below(), place)));
+        placesAbove.forEach(place -> scope.add(neighbour(contact.above(), place)));
+        return ascending(scope);
+    }
+
+    /** The same for each contact like this. */
     List<int[]> scopes(RunStack.Contact contact, List<Integer> placesBelow, List<Integer> placesAbove) {
-        return contacts.get(kind(contact)).stream().map(like -> {
-            TreeSet<Integer> scope = new TreeSet<>(List.of(like.below(), like.above()));
-            placesBelow.forEach(place -> scope.add(neighbour(like.below(), place)));
-            placesAbove.forEach(place -> scope.add(neighbour(like.above(), place)));
-            return ascending(scope);
-        }).toList();
+        return contacts.get(kind(contact)).stream().map(like -> scope(like, placesBelow, placesAbove)).toList();
     }
 
     private int neighbour(int run, int place) {

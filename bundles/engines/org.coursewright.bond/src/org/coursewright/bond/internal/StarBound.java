@@ -89,7 +89,7 @@ final class StarBound {
         List<Integer> places = needed;
         StarExclusions.Star star = known.star(List.of(alike.kind(run), places), () -> alike.scopes(run, places),
                 this::choices);
-        int[] scope = star.scope(run);
+        int[] scope = alike.scope(run, places);
         List<long[]> more = new ArrayList<>(List.of(excluded(star, scope, run, values)));
         int ahead = star.ahead();
         for (Integer place : places) {
@@ -143,7 +143,7 @@ final class StarBound {
         List<Integer> placesAbove = above;
         StarExclusions.Star star = known.star(List.of(alike.kind(contact), below, above),
                 () -> alike.scopes(contact, placesBelow, placesAbove), this::choices);
-        return star.add(star.exclusions().index(star.scope(contact.below(), contact.above()), values));
+        return star.add(star.exclusions().index(alike.scope(contact, below, above), values));
     }
 
     private boolean mayFit(RunStack.Contact contact, List<Integer> fixedBelow, List<Integer> fixedAbove, int[] values) {

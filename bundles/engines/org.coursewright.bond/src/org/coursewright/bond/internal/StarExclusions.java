@@ -29,16 +29,6 @@ final class StarExclusions {
             return exclusions;
         }
 
-        /** Of the scopes, one in which these runs are. */
-        int[] scope(int... runs) {
-            for (int[] scope : scopes) {
-                if (Arrays.stream(runs).allMatch(run -> Arrays.binarySearch(scope, run) >= 0)) {
-                    return scope;
-                }
-            }
-            throw new IllegalArgumentException("The star is not round %s.".formatted(Arrays.toString(runs)));
-        }
-
         /** @return whether any was not known and there is room for them */
         boolean add(long... indexes) {
             Exclusions more = exclusions.with(indexes);
