@@ -43,8 +43,12 @@ public record DimensionPainting(Dimension dimension, String text, DimensionRow r
         return dimension.away().left();
     }
 
-    /** @return whether there is room for the length between the strokes */
+    /** @return whether the length is written: there is room for it between the strokes, and nothing else is there */
     public boolean isLegible() {
+        return !row.silent() && hasRoom();
+    }
+
+    private boolean hasRoom() {
         var size = place.lettering().size(text);
         return (row.turned() ? size.height : size.width) + 2 <= (int) Math.round(from().getDistance(to()));
     }
@@ -55,6 +59,11 @@ public record DimensionPainting(Dimension dimension, String text, DimensionRow r
         int off = row.turned() ? size.width / 2 + STROKE + 1 : size.height / 2 + 1;
         return SlantedText.along(row.turned() ? dimension.away() : along(), text,
                 PlanPlace.ahead(middle, dimension.away(), off), place.lettering());
+    }
+
+    /** @return the same without the length */
+    DimensionPainting silenced() {
+        return new DimensionPainting(dimension, text, row.silenced(), place, ink, chosen);
     }
 
     /** @return the box around the length, empty if it is not written */

@@ -16,7 +16,10 @@ import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.model.building.Wall;
 import org.eclipse.draw2d.geometry.Rectangle;
 
-/** Finds a row for each dimension string, so that no words lie on walls or on other words, and strings keep apart. */
+/**
+ * Finds a row for each dimension string, so that no words lie on walls or on other words, and strings keep apart. Where
+ * there is no such row, lengths that would lie on something are left out.
+ */
 public final class DimensionRows {
 
     private static final int STEP = 6;
@@ -83,7 +86,7 @@ public final class DimensionRows {
     private void place(List<Dimension> string) {
         int nearest = next.getOrDefault(string.get(0).wall(), DimensionRow.FIRST.distance());
         List<DimensionPainting> placed = free(string, nearest, false).or(() -> free(string, nearest, true))
-                .orElseGet(() -> at(string, nearest, true));
+                .orElseGet(() -> at(string, nearest, true).stream().map(this::silencedIfTaken).toList());
         int distance = placed.get(0).row().distance();
         placed.forEach(each -> rows.put(each.dimension(), each.row()));
         int deepest = placed.stream().mapToInt(DimensionPainting::depth).max().orElse(0);
@@ -113,7 +116,15 @@ public final class DimensionRows {
                 && painting.extensions().stream().noneMatch(each -> isOn(each, dimensionWords))
                 && lines.stream().noneMatch(other -> other.intersects(line) && isLevel(other) == isLevel(line))
                 && boxes(painting.dimension(), true).noneMatch(line::intersects)
-                && painting.words().filter(words -> isTaken(painting, words.getExpanded(AIR, 0))).isEmpty();
+                && !hasTakenWords(painting);
+    }
+
+    private DimensionPainting silencedIfTaken(DimensionPainting painting) {
+        return hasTakenWords(painting) ? painting.silenced() : painting;
+    }
+
+    private boolean hasTakenWords(DimensionPainting painting) {
+        return painting.words().filter(words -> isTaken(painting, words.getExpanded(AIR, 0))).isPresent();
     }
 
     private boolean isTaken(DimensionPainting painting, Rectangle words) {
@@ -143,8 +154,8 @@ public final class DimensionRows {
 
     /** Lengths stand across their line only where they have no room along it. */
     private DimensionPainting painting(Dimension dimension, int distance, boolean stubs) {
-        DimensionPainting along = painting(dimension, new DimensionRow(distance, false, stubs));
-        DimensionPainting across = painting(dimension, new DimensionRow(distance, true, stubs));
+        DimensionPainting along = painting(dimension, new DimensionRow(distance, false, stubs, false));
+        DimensionPainting across = painting(dimension, new DimensionRow(distance, true, stubs, false));
         return along.isLegible() || !across.isLegible() ? along : across;
     }
 

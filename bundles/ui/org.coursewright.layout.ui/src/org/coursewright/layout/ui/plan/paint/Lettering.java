@@ -2,6 +2,7 @@ package org.coursewright.layout.ui.plan.paint;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Function;
 
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.geometry.Dimension;
@@ -11,11 +12,17 @@ import org.eclipse.swt.graphics.Font;
 public final class Lettering {
 
     private final Font font;
+    private final Function<String, Dimension> measure;
     private final Map<String, Dimension> sizes = new HashMap<>();
 
     /** @param font of all words, which somebody else disposes of */
     public Lettering(Font font) {
+        this(font, words -> FigureUtilities.getTextExtents(words, font));
+    }
+
+    Lettering(Font font, Function<String, Dimension> measure) {
         this.font = font;
+        this.measure = measure;
     }
 
     Font font() {
@@ -23,6 +30,6 @@ public final class Lettering {
     }
 
     Dimension size(String words) {
-        return sizes.computeIfAbsent(words, each -> FigureUtilities.getTextExtents(each, font)).getCopy();
+        return sizes.computeIfAbsent(words, measure).getCopy();
     }
 }

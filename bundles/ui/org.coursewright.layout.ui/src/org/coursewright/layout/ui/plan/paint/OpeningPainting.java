@@ -21,35 +21,30 @@ import org.eclipse.swt.SWT;
  * @param offset from the outer start face to the near jamb
  * @param width between jambs
  * @param kind what it is for
- * @param mark that it bears
- * @param markLeft whether the mark stands on the left of the wall, else on the right
+ * @param mark that it bears, empty if there is no room for it
+ * @param thresholdLeft whether a door's threshold is on the left of the wall, else on the right
  * @param place of the plan on paper
  * @param ink to draw with
  * @param trouble the gravest finding about it
  * @param chosen whether it is selected
  */
-public record OpeningPainting(WallShape wall, Length offset, Length width, OpeningKind kind, String mark,
-        boolean markLeft, PlanPlace place, PlanInk ink, Optional<Severity> trouble,
+public record OpeningPainting(WallShape wall, Length offset, Length width, OpeningKind kind,
+        Optional<SlantedText> mark, boolean thresholdLeft, PlanPlace place, PlanInk ink, Optional<Severity> trouble,
         boolean chosen) implements Painting {
 
     private static final int AIR = 8;
-    private static final int GAP = 4;
     private static final int CHOSEN_LINE = 2;
     private static final double THIRD = 1.0 / 3;
 
     @Override
     public Rectangle bounds() {
-        return place.pixels(corners()).getBounds().getUnion(label().bounds()).getExpanded(AIR, AIR);
+        Rectangle gap = place.pixels(corners()).getBounds();
+        return mark.map(SlantedText::bounds).map(gap::getUnion).orElse(gap).getExpanded(AIR, AIR);
     }
 
     /** @return the four corners of the gap in plan */
     public List<PlanPoint> corners() {
         return wall.part(offset, width);
-    }
-
-    /** @return the box around its mark */
-    public Rectangle words() {
-        return label().bounds();
     }
 
     @Override
@@ -68,14 +63,14 @@ public record OpeningPainting(WallShape wall, Length offset, Length width, Openi
                 along(graphics, THIRD / 2);
                 along(graphics, -THIRD / 2);
             }
-            case DOOR -> along(graphics, markLeft ? 1 : -1);
+            case DOOR -> along(graphics, thresholdLeft ? 1 : -1);
             case PASSAGE -> {
                 /* nothing but its jambs */ }
             case VENT, NICHE, OTHER -> cross(graphics);
         }
         graphics.setLineWidth(1);
         graphics.setForegroundColor(ink.basic().text());
-        label().paint(graphics);
+        mark.ifPresent(words -> words.paint(graphics));
         trouble.ifPresent(severity -> TroubleMark.paint(graphics, ink, severity, middle()));
     }
 
@@ -99,17 +94,9 @@ public record OpeningPainting(WallShape wall, Length offset, Length width, Openi
         return place.pixel(wall.at(offset.plus(Length.ofUnits(width.units() / 2)), Length.ZERO));
     }
 
-    private SlantedText label() {
-        Length half = wall.module().half();
-        PlanPoint face = wall.at(offset.plus(Length.ofUnits(width.units() / 2)), markLeft ? half : half.negated());
-        var away = markLeft ? wall.heading().left() : wall.heading().left().reversed();
-        var size = place.lettering().size(mark);
-        int room = (int) Math.round(Math.abs(away.east()) * size.width / 2 + Math.abs(away.north()) * size.height / 2);
-        return new SlantedText(mark, PlanPlace.ahead(place.pixel(face), away, room + GAP), 0, place.lettering());
-    }
-
     @Override
     public boolean isAt(int x, int y) {
-        return PolygonHit.isIn(place.pixels(corners()), x, y) || label().bounds().contains(x, y);
+        return PolygonHit.isIn(place.pixels(corners()), x, y)
+                || mark.filter(words -> words.bounds().contains(x, y)).isPresent();
     }
 }

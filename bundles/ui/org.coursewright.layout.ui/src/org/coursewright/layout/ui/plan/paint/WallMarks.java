@@ -1,57 +1,49 @@
 package org.coursewright.layout.ui.plan.paint;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-import org.coursewright.layout.ui.plan.shape.Heading;
 import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.measure.Length;
 import org.coursewright.model.building.Wall;
 import org.eclipse.draw2d.geometry.Dimension;
-import org.eclipse.draw2d.geometry.Point;
-import org.eclipse.draw2d.geometry.Rectangle;
 
-/** Finds a place for the mark of each wall: in its masonry if it is thick enough, else beside it where nothing else is. */
-public final class WallMarks {
+/**
+ * Finds a place for the mark of each wall: in its masonry if it is thick enough, else beside it where nothing else is.
+ *
+ * @param place of the plan on paper
+ */
+public record WallMarks(PlanPlace place) {
 
     private static final int GAP = 2;
-    private static final List<Double> SHARES = List.of(0.5, 0.25, 0.75);
-
-    private final PlanPlace place;
-    private final List<Rectangle> taken;
-    private final Map<Wall, SlantedText> found = new HashMap<>();
-
-    private WallMarks(PlanPlace place, List<Rectangle> taken) {
-        this.place = place;
-        this.taken = taken;
-    }
+    private static final double MIDDLE = 0.5;
+    /** Of the longest stretch without an opening, from its middle outwards. */
+    private static final List<Double> SHARES = IntStream.rangeClosed(0, 6).mapToObj(i -> i / 16.0)
+            .flatMap(off -> Stream.of(MIDDLE - off, MIDDLE + off)).distinct().toList();
 
     /**
+     * @param paper on which the marks are written
      * @param walls that are drawn; those without a mark get none
-     * @param place of the plan on paper
-     * @param words boxes around other words in the plan
      * @return the marks of those that have room
      */
-    public static Map<Wall, SlantedText> of(Collection<WallShape> walls, PlanPlace place,
-            Collection<Rectangle> words) {
-        List<Rectangle> taken = new ArrayList<>(words);
-        walls.forEach(wall -> taken.add(place.pixels(wall.outline()).getBounds()));
-        WallMarks marks = new WallMarks(place, taken);
-        walls.stream().filter(wall -> wall.wall().getMark() != null).forEach(marks::find);
-        return marks.found;
+    public Map<Wall, SlantedText> on(FreePaper paper, Collection<WallShape> walls) {
+        Map<Wall, SlantedText> found = new HashMap<>();
+        walls.stream().filter(wall -> wall.wall().getMark() != null)
+                .forEach(wall -> find(paper, wall).ifPresent(mark -> found.put(wall.wall(), mark)));
+        return found;
     }
 
-    private void find(WallShape wall) {
-        FreeStretch.longest(wall).flatMap(stretch -> inside(wall, stretch).or(() -> beside(wall, stretch)))
-                .ifPresent(mark -> {
-                    found.put(wall.wall(), mark);
-                    taken.add(mark.bounds());
-                });
+    private Optional<SlantedText> find(FreePaper paper, WallShape wall) {
+        Optional<FreeStretch> stretch = FreeStretch.longest(wall);
+        Optional<SlantedText> inside = stretch.flatMap(each -> inside(wall, each))
+                .filter(mark -> !paper.isWritten(mark.bounds()));
+        inside.ifPresent(mark -> paper.take(mark.bounds()));
+        return inside.or(() -> stretch.flatMap(each -> paper.claim(beside(wall, each))));
     }
 
     private Optional<SlantedText> inside(WallShape wall, FreeStretch stretch) {
@@ -61,22 +53,13 @@ public final class WallMarks {
                 && size.width + 2 * GAP <= place.scale().toPixels(stretch.to().minus(stretch.from()));
         return fits
                 ? Optional.of(SlantedText.along(wall.heading(), mark,
-                        place.pixel(wall.at(stretch.at(SHARES.get(0)), Length.ZERO)), place.lettering()))
+                        place.pixel(wall.at(stretch.at(MIDDLE), Length.ZERO)), place.lettering()))
                 : Optional.empty();
     }
 
-    private Optional<SlantedText> beside(WallShape wall, FreeStretch stretch) {
+    private Stream<SlantedText> beside(WallShape wall, FreeStretch stretch) {
+        MarkBeside mark = new MarkBeside(wall.wall().getMark(), wall, place);
         return SHARES.stream()
-                .flatMap(share -> Stream.of(true, false).map(left -> beside(wall, stretch.at(share), left)))
-                .filter(mark -> taken.stream().noneMatch(mark.bounds()::intersects)).findFirst();
-    }
-
-    private SlantedText beside(WallShape wall, Length at, boolean left) {
-        String mark = wall.wall().getMark();
-        Dimension size = place.lettering().size(mark);
-        Heading away = left ? wall.heading().left() : wall.heading().left().reversed();
-        int room = (int) Math.round(Math.abs(away.east()) * size.width / 2 + Math.abs(away.north()) * size.height / 2);
-        Point face = place.pixel(wall.at(at, left ? wall.module().half() : wall.module().half().negated()));
-        return new SlantedText(mark, PlanPlace.ahead(face, away, room + 2 * GAP), 0, place.lettering());
+                .flatMap(share -> Stream.of(true, false).map(left -> mark.at(stretch.at(share), left, 0)));
     }
 }

@@ -44,11 +44,9 @@ public final class PlanOpeningPart extends PlanPart<Opening> {
 
     @Override
     protected Optional<OpeningPainting> painting() {
-        String mark = element().getMark() == null ? "" : element().getMark();
         return wall().map(wall -> new OpeningPainting(wall, element().getOffset(), element().getWidth(),
-                element().getKind(), mark, !state().measuredLeft().contains(wall.wall()), place(), state().ink(),
-                PlanTrouble.gravest(findings()),
-                isChosen()));
+                element().getKind(), Optional.ofNullable(wording().marks().get(element())), state().isInsideLeft(wall),
+                place(), state().ink(), PlanTrouble.gravest(findings()), isChosen()));
     }
 
     @Override

@@ -15,6 +15,7 @@ import org.coursewright.layout.ui.plan.paint.PlanInk;
 import org.coursewright.layout.ui.plan.paint.PlanPlace;
 import org.coursewright.layout.ui.plan.shape.PlanPoint;
 import org.coursewright.layout.ui.plan.shape.StoreyShape;
+import org.coursewright.layout.ui.plan.shape.WallShape;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Wall;
@@ -52,6 +53,14 @@ public record PlanState(Project project, PlanPoint corner, StoreyShape shape, Se
      */
     public PlanPlace place(DiagramScale scale) {
         return PlanPlace.of(scale, corner, lettering);
+    }
+
+    /**
+     * @param wall of the storey
+     * @return whether the side without its dimension strings is on its left
+     */
+    public boolean isInsideLeft(WallShape wall) {
+        return !measuredLeft.contains(wall.wall());
     }
 
     /**

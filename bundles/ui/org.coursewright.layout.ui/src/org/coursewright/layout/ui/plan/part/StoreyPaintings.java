@@ -2,9 +2,12 @@ package org.coursewright.layout.ui.plan.part;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.coursewright.diagram.ui.ink.Ink;
@@ -14,8 +17,11 @@ import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.dimension.DimensionChains;
 import org.coursewright.layout.ui.plan.dimension.Figures;
 import org.coursewright.layout.ui.plan.paint.DimensionPainting;
+import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.paint.DimensionRows;
+import org.coursewright.layout.ui.plan.paint.FreePaper;
 import org.coursewright.layout.ui.plan.paint.JunctionPainting;
+import org.coursewright.layout.ui.plan.paint.OpeningMarks;
 import org.coursewright.layout.ui.plan.paint.OpeningPainting;
 import org.coursewright.layout.ui.plan.paint.Painting;
 import org.coursewright.layout.ui.plan.paint.PlanInk;
@@ -70,7 +76,7 @@ public record StoreyPaintings(PlanState state) {
         Wording wording = wording(dimensions, place);
         state.shape().walls().values().forEach(wall -> all.add(new WallPainting(wall, place, ink,
                 Optional.ofNullable(wording.marks().get(wall.wall())), Optional.empty(), false)));
-        openings(place, ink).forEach(all::add);
+        openings(wording.marks(), place, ink).forEach(all::add);
         all.add(new JunctionPainting(state.shape(), state.laid(), place, ink));
         dimensions.forEach(each -> all.add(
                 new DimensionPainting(each, text(each), wording.rows().get(each), place, ink, false)));
@@ -83,30 +89,38 @@ public record StoreyPaintings(PlanState state) {
      * @return where their words and the marks of walls are
      */
     public Wording wording(Collection<Dimension> dimensions, PlanPlace place) {
-        PlanInk ink = PlanInk.with(Ink.LIGHT);
         Collection<WallShape> walls = state.shape().walls().values();
-        List<Rectangle> words = new ArrayList<>();
-        openings(place, ink).forEach(opening -> words.add(opening.words()));
-        Map<Wall, SlantedText> marks = WallMarks.of(walls, place, words);
-        marks.values().forEach(mark -> words.add(mark.bounds()));
-        return new Wording(marks, DimensionRows.of(List.copyOf(dimensions), this::text, place, ink, walls, words));
+        List<Dimension> outside = new DimensionChains(state.shape()).outside();
+        FreePaper paper = new FreePaper(walls.stream().map(wall -> place.pixels(wall.outline())).toList(),
+                outside.stream().flatMap(each -> lines(each, place)).toList());
+        Set<Wall> measured = outside.stream().map(Dimension::wall).collect(Collectors.toSet());
+        Map<Marked, SlantedText> marks = new HashMap<>(
+                new OpeningMarks(place, wall -> sides(wall, measured)).on(paper, walls));
+        marks.putAll(new WallMarks(place).on(paper, walls));
+        return new Wording(marks, DimensionRows.of(List.copyOf(dimensions), this::text, place,
+                PlanInk.with(Ink.LIGHT), walls, paper.words()));
+    }
+
+    /** Lines from the face towards the string, as far as it usually is. */
+    private static Stream<Rectangle> lines(Dimension dimension, PlanPlace place) {
+        return Stream.of(dimension.from(), dimension.to()).map(place::pixel).map(face -> new Rectangle(face,
+                PlanPlace.ahead(face, dimension.away(), DimensionRow.USUAL)));
+    }
+
+    /** Where a wall has its strings is no place for marks of openings: the lines from their jambs are there. */
+    private List<Boolean> sides(WallShape wall, Set<Wall> measured) {
+        boolean inside = state.isInsideLeft(wall);
+        return measured.contains(wall.wall()) ? List.of(inside) : List.of(inside, !inside);
     }
 
     private String text(Dimension dimension) {
         return new Figures(state.format()).of(dimension);
     }
 
-    private Stream<OpeningPainting> openings(PlanPlace place, PlanInk ink) {
+    private Stream<OpeningPainting> openings(Map<Marked, SlantedText> marks, PlanPlace place, PlanInk ink) {
         return state.shape().walls().values().stream().flatMap(wall -> wall.wall().getOpenings().stream()
                 .map(opening -> new OpeningPainting(wall, opening.getOffset(), opening.getWidth(), opening.getKind(),
-                        mark(opening), isMarkLeft(wall), place, ink, Optional.empty(), false)));
-    }
-
-    private boolean isMarkLeft(WallShape wall) {
-        return !state.measuredLeft().contains(wall.wall());
-    }
-
-    private static String mark(Marked element) {
-        return element.getMark() == null ? "" : element.getMark();
+                        Optional.ofNullable(marks.get(opening)), state.isInsideLeft(wall), place, ink,
+                        Optional.empty(), false)));
     }
 }

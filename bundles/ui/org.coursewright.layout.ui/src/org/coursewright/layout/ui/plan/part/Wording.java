@@ -5,15 +5,15 @@ import java.util.Map;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
 import org.coursewright.layout.ui.plan.paint.DimensionRow;
 import org.coursewright.layout.ui.plan.paint.SlantedText;
-import org.coursewright.model.building.Wall;
+import org.coursewright.model.project.Marked;
 
 /**
  * Where the words of a plan are.
  *
- * @param marks of the walls that have room for them
+ * @param marks of the walls and openings that have room for them
  * @param rows of the dimension strings
  */
-public record Wording(Map<Wall, SlantedText> marks, Map<Dimension, DimensionRow> rows) {
+public record Wording(Map<Marked, SlantedText> marks, Map<Dimension, DimensionRow> rows) {
 
     /** No words at all. */
     public static final Wording NONE = new Wording(Map.of(), Map.of());
