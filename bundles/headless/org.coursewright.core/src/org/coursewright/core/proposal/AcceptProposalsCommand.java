@@ -18,15 +18,8 @@ public final class AcceptProposalsCommand extends ProjectCommand {
 
     /** @param proposals of a project, at least one, in the order they were offered in */
     public AcceptProposalsCommand(List<? extends Proposal> proposals) {
-        super(proposals.get(0));
+        super(proposals.get(0), ElementLabels.of(proposals));
         this.proposals = List.copyOf(proposals);
-    }
-
-    @Override
-    public String getLabel() {
-        return proposals.size() == 1
-                ? "Accept " + ElementLabels.of(proposals.get(0))
-                : "Accept %d proposals".formatted(proposals.size());
     }
 
     @Override

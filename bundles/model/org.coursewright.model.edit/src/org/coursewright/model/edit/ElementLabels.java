@@ -1,5 +1,6 @@
 package org.coursewright.model.edit;
 
+import java.util.List;
 import java.util.Locale;
 
 import org.coursewright.model.building.Junction;
@@ -32,6 +33,19 @@ public final class ElementLabels {
             return EditTexts.of("label.marked", kindOf(element), mark);
         }
         return kindOf(element);
+    }
+
+    /**
+     * @param elements of a project, at least one
+     * @return what they are called together, such as "Wall W3 and 2 more"
+     */
+    public static String of(List<? extends EObject> elements) {
+        String first = of(elements.get(0));
+        return switch (elements.size()) {
+            case 1 -> first;
+            case 2 -> EditTexts.of("label.pair", first, of(elements.get(1)));
+            default -> EditTexts.of("label.several", first, elements.size() - 1);
+        };
     }
 
     /**

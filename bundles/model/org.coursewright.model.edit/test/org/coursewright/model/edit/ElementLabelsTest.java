@@ -2,6 +2,8 @@ package org.coursewright.model.edit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+
 import org.coursewright.measure.DisplayUnit;
 import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.BuildingFactory;
@@ -28,6 +30,14 @@ class ElementLabelsTest {
         assertThat(ElementLabels.of(BuildingFactory.eINSTANCE.createWall())).isEqualTo("Wall without a mark");
         assertThat(ElementLabels.of(BuildingFactory.eINSTANCE.createJunction())).isEqualTo("Junction without a mark");
         assertThat(ElementLabels.of(ProjectFactory.eINSTANCE.createProject())).isEqualTo("Project");
+    }
+
+    @Test
+    void severalElementsAreNamedByTheFirst() {
+        assertThat(ElementLabels.of(List.of(sample.door))).isEqualTo("Door D1");
+        assertThat(ElementLabels.of(List.of(sample.wall, sample.door))).isEqualTo("Wall W1 and Door D1");
+        assertThat(ElementLabels.of(List.of(sample.wall, sample.ruledWall, sample.door)))
+                .isEqualTo("Wall W1 and 2 more");
     }
 
     @Test

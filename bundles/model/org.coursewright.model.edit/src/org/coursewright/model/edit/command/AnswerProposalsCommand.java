@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.coursewright.model.edit.EditTexts;
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.Refusal;
 import org.coursewright.model.proposal.Proposal;
@@ -21,9 +22,14 @@ public final class AnswerProposalsCommand extends ProjectCommand {
      * @param state what becomes of them
      */
     public AnswerProposalsCommand(List<? extends Proposal> proposals, ProposalState state) {
-        super(proposals.get(0), CombinedCommand.named(proposals));
+        super(proposals.get(0));
         this.proposals = List.copyOf(proposals);
         this.state = Objects.requireNonNull(state, "state");
+    }
+
+    @Override
+    public String getLabel() {
+        return EditTexts.of("command.AnswerProposalsCommand." + state.name(), ElementLabels.of(proposals));
     }
 
     @Override

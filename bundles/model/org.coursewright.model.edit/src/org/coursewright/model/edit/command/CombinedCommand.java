@@ -3,7 +3,6 @@ package org.coursewright.model.edit.command;
 import java.util.List;
 import java.util.Optional;
 
-import org.coursewright.model.edit.EditTexts;
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.Refusal;
 import org.eclipse.emf.ecore.EObject;
@@ -16,18 +15,11 @@ abstract class CombinedCommand extends ProjectCommand {
     /**
      * @param scope an element of the project
      * @param parts that none of which depends on another
-     * @param elements that the label names
+     * @param elements that the label names, at least one
      */
     CombinedCommand(EObject scope, List<? extends ProjectCommand> parts, List<? extends EObject> elements) {
-        super(scope, named(elements));
+        super(scope, ElementLabels.of(elements));
         this.parts = List.copyOf(parts);
-    }
-
-    static String named(List<? extends EObject> elements) {
-        return elements.size() == 1
-                ? ElementLabels.of(elements.get(0))
-                : EditTexts.of("label.several", elements.size(),
-                        elements.isEmpty() ? "" : ElementLabels.of(elements.get(0)));
     }
 
     @Override

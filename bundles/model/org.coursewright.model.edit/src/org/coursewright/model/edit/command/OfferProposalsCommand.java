@@ -21,7 +21,7 @@ public final class OfferProposalsCommand extends ProjectCommand {
      * @param offered with their values, in no project yet
      */
     public OfferProposalsCommand(Project project, List<? extends Proposal> offered) {
-        super(project, CombinedCommand.named(offered));
+        super(project, offered.isEmpty() ? "" : ElementLabels.of(offered));
         this.project = project;
         this.offered = List.copyOf(offered);
     }

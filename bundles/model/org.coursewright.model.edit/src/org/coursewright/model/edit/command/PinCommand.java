@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import org.coursewright.model.building.Pin;
 import org.coursewright.model.building.Wall;
+import org.coursewright.model.edit.EditTexts;
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.FeatureRules;
 import org.coursewright.model.edit.Refusal;
@@ -25,10 +26,15 @@ public final class PinCommand extends ProjectCommand {
      * @param replaced pins of the wall that the new one takes the place of
      */
     public PinCommand(Wall wall, Pin pin, List<? extends Pin> replaced) {
-        super(wall, ElementLabels.kindOf(Objects.requireNonNull(pin, "pin")), ElementLabels.of(wall));
+        super(wall);
         this.wall = wall;
-        this.pin = pin;
+        this.pin = Objects.requireNonNull(pin, "pin");
         this.replaced = List.copyOf(replaced);
+    }
+
+    @Override
+    public String getLabel() {
+        return EditTexts.of("command.PinCommand." + pin.eClass().getName(), ElementLabels.of(wall));
     }
 
     @Override

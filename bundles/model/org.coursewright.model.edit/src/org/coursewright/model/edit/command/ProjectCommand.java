@@ -36,7 +36,7 @@ public abstract class ProjectCommand extends AbstractCommand {
         this.labelValues = labelValues.clone();
     }
 
-    /** Comes from {@code texts.properties} by the name of the class; commands of other bundles override it. */
+    /** Comes from {@code texts.properties} by the name of the class. */
     @Override
     public String getLabel() {
         return EditTexts.of("command." + getClass().getSimpleName(), labelValues);

@@ -291,6 +291,6 @@ class CommandRefusalTest {
         WallPosition other = new WallPosition(sample.ruledWall, INCH, NONE, INCH, INCH, NONE);
 
         assertThat(new StretchWallsCommand(List.of(one, other), 1).getLabel()).isEqualTo("Stretch Wall W1");
-        assertThat(new MoveWallsCommand(List.of(one, other), 2).getLabel()).isEqualTo("Move 2 elements, Wall W1 first");
+        assertThat(new MoveWallsCommand(List.of(one, other), 2).getLabel()).isEqualTo("Move Wall W1 and Wall W4");
     }
 }

@@ -34,6 +34,17 @@ class PlanArrangementTest extends OnDemoPlan {
     }
 
     @Test
+    void severalThatAreDeletedAreOneStepNamedByTheFirst() throws Exception {
+        select(plan.wall("C1"), plan.wall("C2"), plan.opening("V1"));
+
+        OpenPlan.command("org.eclipse.ui.edit.delete");
+
+        assertEquals("Remove Wall C1 and 2 more", history().getUndoCommand().getLabel());
+        history().undo();
+        assertEquals(14, plan.storey().getWalls().size());
+    }
+
+    @Test
     void copiesBearMarksOfTheirOwnAndAreSelected() {
         select(plan.wall("S1"), plan.wall("S2"));
         run(CopyAction.ID);
@@ -43,6 +54,7 @@ class PlanArrangementTest extends OnDemoPlan {
         assertEquals(16, marks.size());
         assertEquals(2, plan.viewer().getSelectedEditParts().size());
         assertTrue(plan.says("2 elements selected"));
+        assertEquals("Add Wall S4 and Wall S5", history().getUndoCommand().getLabel());
         history().undo();
         assertEquals(14, plan.storey().getWalls().size());
     }
