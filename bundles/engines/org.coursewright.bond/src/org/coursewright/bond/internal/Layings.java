@@ -70,13 +70,18 @@ final class Layings {
         synchronized (found) {
             if (found.layout.isEmpty()) {
                 WallLaying laying = new WallLaying(wall, handing);
-                found.layout = Optional.of(laying.lay(() -> prove(found, laying, progress), progress));
-                found.patterns = laying.patterns();
-                found.open = laying.mayBeBetter();
+                laying.begin(() -> prove(found, laying, progress), progress);
+                lay(found, laying);
             }
             last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
             return found.layout.get().under(wall.mark());
         }
+    }
+
+    private static void lay(Known known, WallLaying begun) {
+        known.layout = Optional.of(begun.lay());
+        known.patterns = begun.patterns();
+        known.open = begun.mayBeBetter();
     }
 
     /** The same, laid better where that has not been proven to be impossible; takes longer. */
@@ -95,7 +100,8 @@ final class Layings {
     /** The wall is laid again first: to keep the pools of all walls would take much memory. */
     private static WallLayout layBetter(Known known, WallFace wall, Handing handing, Progress progress) {
         WallLaying laying = new WallLaying(wall, handing);
-        laying.lay(() -> prove(known, laying, progress), progress);
+        laying.begin(() -> prove(known, laying, progress), progress);
+        laying.lay();
         WallLayout layout = laying.layBetter();
         known.patterns = laying.patterns();
         return layout;
@@ -105,7 +111,19 @@ final class Layings {
     int leastCuts(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
         synchronized (found) {
-            return found.proof.orElseGet(() -> prove(found, new WallLaying(wall, handing), progress)).cuts();
+            if (found.proof.isEmpty() && found.layout.isEmpty()) {
+                layOrProve(found, new WallLaying(wall, handing), progress);
+            }
+            return found.proof.map(CutProof::cuts).orElseGet(() -> found.layout.get().cutPieces());
+        }
+    }
+
+    /** What a first look shows to be laid as well as it can be is laid at once: it needs no proof. */
+    private static void layOrProve(Known known, WallLaying laying, Progress progress) {
+        if (laying.begin(() -> prove(known, laying, progress), progress)) {
+            lay(known, laying);
+        } else {
+            prove(known, laying, progress);
         }
     }
 

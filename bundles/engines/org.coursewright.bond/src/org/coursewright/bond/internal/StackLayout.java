@@ -3,7 +3,6 @@ package org.coursewright.bond.internal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 import org.coursewright.measure.Progress;
@@ -16,20 +15,17 @@ final class StackLayout {
 
     private static final int ROUNDS = 4;
     private static final int ROUNDS_SOON = 3;
+    /** A wall of so few runs is small. */
+    private static final int FEW_RUNS = 12;
     private static final int PARTNERS = 6;
     private static final int PARTNER_CUTS = 2;
 
-    /** A run between chosen neighbours, for remembering that it has been priced. */
-    private record Place(RunShape shape, List<Object> neighbours) {
-    }
-
     private final RunStack stack;
     private final Skeleton skeleton;
-    private final PartnerSearch partners;
+    private final RunPricing pricing;
     private final Prover prover;
     private final Progress progress;
     private final PatternChoice choice;
-    private final Set<Place> priced = new HashSet<>();
     private List<Pattern> best = List.of();
     private int bound;
     private int[] chosen = new int[0];
@@ -41,15 +37,28 @@ final class StackLayout {
         this.prover = prover;
         stack.seed();
         skeleton = stack.skeleton();
-        partners = new PartnerSearch(stack);
+        pricing = new RunPricing(stack, RunPricing.Extent.MORE);
         choice = new PatternChoice(stack);
         this.progress = progress;
     }
 
-    /** The chosen pattern of every run. */
-    List<Pattern> lay() {
+    /**
+     * A first choice, improved where the wall is so small that this is less work than a proof.
+     *
+     * @return whether it {@link #isMet}, as what runs need alone shows
+     */
+    boolean begin() {
         bound = stack.leastCuts();
         take();
+        if (!isMet() && stack.runs().size() <= FEW_RUNS
+                && new RunPricing(stack, RunPricing.Extent.FEWEST).price(patterns(), progress)) {
+            take();
+        }
+        return isMet();
+    }
+
+    /** Goes on after {@link #begin}; the chosen pattern of every run. */
+    List<Pattern> lay() {
         if (!isMet()) {
             stack.seedMore();
             follow(prover.prove());
@@ -164,7 +173,7 @@ final class StackLayout {
     private void search(int rounds) {
         for (int round = 0; round < rounds; round++) {
             take();
-            if (isMet() || !improve()) {
+            if (isMet() || !pricing.price(patterns(), progress)) {
                 break;
             }
         }
@@ -218,72 +227,5 @@ final class StackLayout {
     private int violations(RunStack.Contact contact) {
         return LapCheck.violations(pattern(contact.below()), pattern(contact.above()), contact.offset(),
                 stack.masonry().lap());
-    }
-
-    /** Prices every run that could do better between its neighbours; says whether any pool has grown. */
-    private boolean improve() {
-        boolean grown = false;
-        for (int run = 0; run < chosen.length; run++) {
-            progress.checkCancelled();
-            int violations = 0;
-            int forced = skeleton.forced(run);
-            for (RunStack.Contact contact : stack.contactsOf(run)) {
-                violations += violations(contact);
-            }
-            PatternPool pool = stack.pool(run);
-            if (violations > forced || pattern(run).cuts() > pool.leastCuts()) {
-                grown |= improve(run, violations);
-            }
-        }
-        return grown;
-    }
-
-    /**
-     * Prices a run between its neighbours; then against those on one side only, as the others may give way. Where a lap
-     * is short that may cost cuts, and the others are priced against what was found.
-     */
-    private boolean improve(int run, int violations) {
-        PatternPool pool = stack.pool(run);
-        if (!priced.add(new Place(pool.shape(), neighbours(run)))) {
-            return false;
-        }
-        int forced = skeleton.forced(run);
-        int cuts = pattern(run).cuts();
-        int limit = violations > forced ? Integer.MAX_VALUE : cuts;
-        boolean grown = add(pool,
-                pool.price(windows(run, true, true), forced, violations, cuts, PatternPool.EXTRA_CUTS));
-        for (boolean above : new boolean[]{true, false}) {
-            Optional<Pattern> found = pool.price(windows(run, !above, above), forced, forced, limit, PARTNER_CUTS);
-            if (add(pool, found)) {
-                grown = true;
-                found.ifPresent(pattern -> partners.follow(run, pattern, above));
-            }
-        }
-        return grown;
-    }
-
-    private List<Object> neighbours(int run) {
-        List<Object> neighbours = new ArrayList<>();
-        for (RunStack.Contact contact : stack.contactsOf(run)) {
-            int other = contact.other(run);
-            neighbours.add(List.of(pattern(other), contact.offsetFrom(run), contact.below() == run));
-        }
-        return neighbours;
-    }
-
-    /** Windows round the joints of neighbours on the sides that count, and round those that are there anyway. */
-    private Windows windows(int run, boolean below, boolean above) {
-        Windows windows = below && above ? new Windows() : skeleton.windows(run);
-        for (RunStack.Contact contact : stack.contactsOf(run)) {
-            if (contact.below() == run ? above : below) {
-                windows.add(pattern(contact.other(run)), contact.offsetFrom(run), stack.masonry().lap(),
-                        stack.pool(run).shape().length());
-            }
-        }
-        return windows;
-    }
-
-    private static boolean add(PatternPool pool, Optional<Pattern> pattern) {
-        return pattern.isPresent() && pool.add(pattern.get());
     }
 }

@@ -45,9 +45,19 @@ final class WallLaying {
         return new CutBound(stack()).prove(progress);
     }
 
-    /** @param prover gives what {@link #prove} gives, now or before */
-    WallLayout lay(Supplier<CutProof> prover, Progress progress) {
+    /**
+     * Begins to lay the wall.
+     *
+     * @param prover gives what {@link #prove} gives, now or before
+     * @return whether what there is after a first look cannot be bettered; {@link #lay} asks for no proof then
+     */
+    boolean begin(Supplier<CutProof> prover, Progress progress) {
         layout = new StackLayout(stack, prover(prover, progress), progress);
+        return layout.begin();
+    }
+
+    /** Goes on after {@link #begin}. */
+    WallLayout lay() {
         return laid(layout.lay());
     }
 
