@@ -2,16 +2,11 @@ package org.coursewright.core.derive;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
-import java.util.concurrent.ScheduledFuture;
-import java.util.concurrent.ScheduledThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -35,14 +30,11 @@ public final class DerivationGraph {
     private static final Duration PAUSE = Duration.ofMillis(100);
 
     private final ProjectReads reads;
-    private final long pauseMillis;
-    private final ScheduledThreadPoolExecutor executor;
-    private final Map<Derived<?>, Node> nodes = new LinkedHashMap<>();
+    private final Background background;
+    private final Nodes nodes = new Nodes();
 
     /** What the results need that somebody listens to. */
     private Map<ModelRead<?>, NodeState<?>> wantedReads = Map.of();
-    private Optional<BackgroundRun> run = Optional.empty();
-    private Optional<ScheduledFuture<?>> waiting = Optional.empty();
 
     /**
      * A graph that computes in the background with all processors but one.
@@ -60,13 +52,7 @@ public final class DerivationGraph {
      */
     public DerivationGraph(Project project, int threads, Duration pause) {
         this.reads = new ProjectReads(project);
-        this.pauseMillis = pause.toMillis();
-        this.executor = new ScheduledThreadPoolExecutor(threads, task -> {
-            Thread thread = new Thread(task, "derived results");
-            thread.setDaemon(true);
-            return thread;
-        });
-        this.executor.setRemoveOnCancelPolicy(true);
+        this.background = new Background(threads, pause);
     }
 
     /**
@@ -140,23 +126,10 @@ public final class DerivationGraph {
         synchronized (this) {
             Map<ModelRead<?>, NodeState<?>> project = reads.of(node.reads());
             for (Source<?> input : node.declared().inputs()) {
-                inputs.add(input instanceof Derived<?> derived ? node(derived).state() : project.get(input));
+                inputs.add(input instanceof Derived<?> derived ? nodes.of(derived).state() : project.get(input));
             }
         }
         settle(node, inputs, progress, () -> true);
-    }
-
-    /** Of several results that are computed one after the other, only the last tells how far it is. */
-    private record OnlyCancelling(Progress progress) implements Progress {
-        @Override
-        public void done(double fraction) {
-            // the result that was asked for tells
-        }
-
-        @Override
-        public boolean isCancelled() {
-            return progress.isCancelled();
-        }
     }
 
     private NodeState<?> settle(Node node, List<NodeState<?>> inputs, Progress progress, BooleanSupplier stillWanted) {
@@ -187,7 +160,7 @@ public final class DerivationGraph {
 
     /** @return the node of a result, which is stale if the project is no longer what it was computed from */
     private synchronized Node heldAgainstProject(Derived<?> result) {
-        Node node = node(result);
+        Node node = nodes.of(result);
         Map<ModelRead<?>, NodeState<?>> project = reads.of(node.reads());
         node.line().forEach(each -> each.holdAgainst(project));
         return node;
@@ -205,7 +178,7 @@ public final class DerivationGraph {
      */
     public synchronized <T> Listening listen(Derived<T> result, Executor on,
             Consumer<? super NodeState<T>> listener) {
-        Node node = node(result);
+        Node node = nodes.of(result);
         Node.Listener added = new Node.Listener(on, state -> listener.accept(result.typed(state)));
         node.add(added);
         modelChanged();
@@ -217,8 +190,8 @@ public final class DerivationGraph {
 
     private synchronized void remove(Node node, Node.Listener listener) {
         node.remove(listener);
-        if (staleAndWanted().isEmpty()) {
-            cancelRun();
+        if (nodes.staleAndWanted().isEmpty()) {
+            background.cancel();
         }
     }
 
@@ -235,41 +208,31 @@ public final class DerivationGraph {
      */
     public synchronized void modelChanged() {
         boolean changed = readWhatIsWanted();
-        List<Node> stale = staleAndWanted();
-        boolean begun = run.isPresent() ? run.get().isGoodFor(stale) : waiting.isPresent() && !changed;
-        if (executor.isShutdown() || begun) {
+        List<Node> stale = nodes.staleAndWanted();
+        if (background.isEnded() || background.isBegun(stale, changed)) {
             return;
         }
-        cancelRun();
+        background.cancel();
         if (!stale.isEmpty()) {
-            waiting = Optional.of(executor.schedule(this::startRun, pauseMillis, TimeUnit.MILLISECONDS));
+            background.soon(this::startRun);
         }
     }
 
     /** @return whether something has changed that was wanted before */
     private boolean readWhatIsWanted() {
         Map<ModelRead<?>, NodeState<?>> before = wantedReads;
-        List<Node> wanted = nodes.values().stream().filter(Node::isWanted).toList();
+        List<Node> wanted = nodes.wanted();
         wantedReads = reads.of(wanted.stream().flatMap(node -> node.reads().stream()).collect(Collectors.toSet()));
         wanted.stream().flatMap(node -> node.line().stream()).distinct().forEach(node -> node.holdAgainst(wantedReads));
         return !wantedReads.entrySet().containsAll(before.entrySet());
     }
 
-    private void cancelRun() {
-        waiting.ifPresent(each -> each.cancel(false));
-        waiting = Optional.empty();
-        run.ifPresent(BackgroundRun::cancel);
-        run = Optional.empty();
-    }
-
     private synchronized void startRun() {
-        if (Thread.currentThread().isInterrupted() || executor.isShutdown()) {
+        if (Thread.currentThread().isInterrupted() || background.isEnded()) {
             return;
         }
-        waiting = Optional.empty();
-        BackgroundRun started = new BackgroundRun(wantedReads, executor, this::settleInBackground);
-        run = Optional.of(started);
-        started.start(staleAndWanted().stream().<Derived<?>>map(Node::declared).toList());
+        background.begin(threads -> new BackgroundRun(wantedReads, threads, this::settleInBackground))
+                .start(nodes.staleAndWanted().stream().<Derived<?>>map(Node::declared).toList());
     }
 
     private NodeState<?> settleInBackground(Derived<?> result, List<NodeState<?>> inputs, BackgroundRun by) {
@@ -277,33 +240,13 @@ public final class DerivationGraph {
         return settle(node, inputs, by, () -> !by.isCancelled() && node.isHeldAgainst(by.project()));
     }
 
-    /** @return what is to be computed, what somebody waits for first */
-    private List<Node> staleAndWanted() {
-        return nodes.values().stream().filter(node -> node.isWanted() && !node.isSettled())
-                .sorted(Comparator.comparing(node -> !node.declared().isAhead())).toList();
-    }
-
-    /** @return the node of a result, made after those of its inputs if there is none yet */
     private synchronized Node node(Derived<?> result) {
-        Node known = nodes.get(result);
-        if (known != null) {
-            return known;
-        }
-        List<Node> inputs = new ArrayList<>();
-        for (Source<?> input : result.inputs()) {
-            if (input instanceof Derived<?> derived) {
-                inputs.add(node(derived));
-            }
-        }
-        Node made = new Node(result, inputs);
-        nodes.put(result, made);
-        return made;
+        return nodes.of(result);
     }
 
     /** Ends all computing in the background; nobody is told anything any more. */
     public synchronized void close() {
-        cancelRun();
+        background.end();
         reads.end();
-        executor.shutdownNow();
     }
 }

@@ -1,10 +1,7 @@
 package org.coursewright.core.session;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -33,8 +30,8 @@ public final class ProjectSession implements AutoCloseable {
 
     private final Path file;
     private final SessionSettings settings;
-    private final SessionLock lock;
-    private final RecoveryJournal journal;
+    private final HeldProject held;
+    private final ProjectDisk disk;
     private final Project project;
     private final Optional<Recovery> recovery;
     private final SessionCommandStack history = new SessionCommandStack(this::afterStep);
@@ -42,25 +39,22 @@ public final class ProjectSession implements AutoCloseable {
     private final DerivationGraph derived;
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
 
-    private Fingerprint saved;
     private boolean recoveredUnsaved;
     private boolean closed;
 
-    private ProjectSession(Path file, SessionSettings settings, SessionFiles files, SessionLock lock)
-            throws ProjectFileException {
+    private ProjectSession(Path file, SessionSettings settings, HeldProject held) throws ProjectFileException {
         this.file = file;
         this.settings = settings;
-        this.lock = lock;
+        this.held = held;
         byte[] content = settings.store().readBytes(file);
-        JournalReplay.Start start = new JournalReplay(file, files, settings.store()).start(content);
+        JournalReplay.Start start = new JournalReplay(file, held.files(), settings.store()).start(content);
         this.project = start.project();
         this.recovery = start.recovery();
         this.recoveredUnsaved = recovery.filter(r -> r.outcome() == Recovery.Outcome.REPLAYED).isPresent();
-        this.saved = Fingerprint.of(content);
         this.editingDomain = new AdapterFactoryEditingDomain(new ReflectiveItemProviderAdapterFactory(), history,
                 project.eResource().getResourceSet());
         this.derived = new DerivationGraph(project);
-        this.journal = new RecoveryJournal(files.journal(), settings.journalDelay());
+        this.disk = new ProjectDisk(file, held.files().journal(), settings, content);
     }
 
     /**
@@ -84,15 +78,14 @@ public final class ProjectSession implements AutoCloseable {
      * @throws ProjectFileException if it cannot be read or locked
      */
     public static ProjectSession open(Path file, SessionSettings settings) throws ProjectFileException {
-        SessionFiles files = new SessionFiles(realPath(file));
-        SessionLock lock = SessionLock.acquire(file, files.lock());
+        HeldProject held = HeldProject.of(file);
         ProjectSession session = null;
         try {
-            session = new ProjectSession(file, settings, files, lock);
+            session = new ProjectSession(file, settings, held);
             return session;
         } finally {
             if (session == null) {
-                release(lock);
+                held.release();
             }
         }
     }
@@ -110,28 +103,11 @@ public final class ProjectSession implements AutoCloseable {
             SessionSettings.STANDARD.store().save(project, file);
             return;
         }
-        SessionLock lock = SessionLock.acquire(file, new SessionFiles(realPath(file)).lock());
+        HeldProject held = HeldProject.of(file);
         try {
             SessionSettings.STANDARD.store().save(project, file);
         } finally {
-            release(lock);
-        }
-    }
-
-    private static Path realPath(Path file) throws ProjectFileException {
-        try {
-            return file.toRealPath();
-        } catch (IOException e) {
-            throw new ProjectFileException(file, "there is no such file. Check its name and folder.", e);
-        }
-    }
-
-    private static void release(SessionLock lock) {
-        try {
-            lock.release();
-        } catch (IOException e) {
-            throw new UncheckedIOException("The lock file beside the project cannot be deleted. Delete it once no "
-                    + "program has the project open.", e);
+            held.release();
         }
     }
 
@@ -188,12 +164,12 @@ public final class ProjectSession implements AutoCloseable {
 
     /** @return what {@link #undo()} would take back, in words */
     public Optional<String> undoLabel() {
-        return Optional.ofNullable(history.getUndoCommand()).map(Command::getLabel);
+        return history.undoLabel();
     }
 
     /** @return what {@link #redo()} would make again, in words */
     public Optional<String> redoLabel() {
-        return Optional.ofNullable(history.getRedoCommand()).map(Command::getLabel);
+        return history.redoLabel();
     }
 
     /** @return all edits of the session, what is taken back too */
@@ -210,16 +186,7 @@ public final class ProjectSession implements AutoCloseable {
      */
     public void goTo(int position) {
         requireOpen();
-        if (position < 0 || position > history().steps().size()) {
-            throw new IllegalArgumentException("There is no step %d; there are %d.".formatted(position,
-                    history().steps().size()));
-        }
-        while (history().position() > position) {
-            undo();
-        }
-        while (history().position() < position) {
-            redo();
-        }
+        history.goTo(position);
     }
 
     /** @return whether there is something to save */
@@ -235,27 +202,10 @@ public final class ProjectSession implements AutoCloseable {
      */
     public void save() throws ProjectFileException {
         requireOpen();
-        byte[] content = settings.store().serialise(project, file);
-        refuseForeignChange();
-        try {
-            journal.settle();
-            settings.store().store(file, content);
-            saved = Fingerprint.of(content);
-            journal.clear();
-        } catch (IOException e) {
-            throw new ProjectFileException(file, "the recovery journal beside the project cannot be written or "
-                    + "deleted. Check that the disk is not full and save again.", e);
-        }
+        disk.save(project);
         recoveredUnsaved = false;
         history.saveIsDone();
         tell(SessionEvent.Kind.SAVED, List.of());
-    }
-
-    private void refuseForeignChange() throws ProjectFileException {
-        if (Files.exists(file) && !Fingerprint.of(settings.store().readBytes(file)).equals(saved)) {
-            throw new ProjectFileException(file, "another program has changed the file since it was opened. Save a "
-                    + "copy under another name, then open the file again and compare.");
-        }
     }
 
     /**
@@ -296,7 +246,7 @@ public final class ProjectSession implements AutoCloseable {
      *        and touches nothing else. It takes the place of an earlier one.
      */
     public void onJournalFailure(Runnable listener) {
-        journal.onFailure(listener);
+        disk.onFailure(listener);
     }
 
     /** Ends the session. Edits that are not saved are gone, so ask the user before. Closing twice does nothing. */
@@ -308,13 +258,9 @@ public final class ProjectSession implements AutoCloseable {
         closed = true;
         derived.close();
         try {
-            journal.close();
-            journal.clear();
-        } catch (IOException e) {
-            throw new UncheckedIOException("The recovery journal beside the project cannot be deleted. Delete it if "
-                    + "its edits are not wanted.", e);
+            disk.close();
         } finally {
-            release(lock);
+            held.release();
         }
         tell(SessionEvent.Kind.CLOSED, List.of());
     }
@@ -326,18 +272,12 @@ public final class ProjectSession implements AutoCloseable {
     }
 
     private void afterStep(SessionEvent.Kind kind, Command command) {
-        offerToJournal();
+        disk.keep(project);
         derived.modelChanged();
         tell(kind, command.getAffectedObjects().stream().filter(EObject.class::isInstance).map(EObject.class::cast)
                 .toList());
-        journal.takeFailure().ifPresent(failure -> tell(SessionEvent.Kind.JOURNAL_FAILED, List.of()));
-    }
-
-    private void offerToJournal() {
-        try {
-            journal.offer(new JournalEntry(saved, Instant.now(), settings.store().serialise(project, file)));
-        } catch (ProjectFileException e) {
-            throw new IllegalStateException("An edit left the project in a state that no file can hold.", e);
+        if (disk.hasFailed()) {
+            tell(SessionEvent.Kind.JOURNAL_FAILED, List.of());
         }
     }
 

@@ -1,5 +1,6 @@
 package org.coursewright.core.session;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 
@@ -46,6 +47,34 @@ final class SessionCommandStack extends BasicCommandStack {
     SessionHistory history() {
         return new SessionHistory(commandList.stream().map(Command::getLabel).toList(), top + 1,
                 saveIndex < -1 ? OptionalInt.empty() : OptionalInt.of(saveIndex + 1));
+    }
+
+    /** @return what {@link #undo()} would take back, in words */
+    Optional<String> undoLabel() {
+        return Optional.ofNullable(getUndoCommand()).map(Command::getLabel);
+    }
+
+    /** @return what {@link #redo()} would make again, in words */
+    Optional<String> redoLabel() {
+        return Optional.ofNullable(getRedoCommand()).map(Command::getLabel);
+    }
+
+    /**
+     * Takes edits back, or makes them again, until so many are in effect.
+     *
+     * @throws IllegalArgumentException if there are fewer edits
+     */
+    void goTo(int position) {
+        if (position < 0 || position > commandList.size()) {
+            throw new IllegalArgumentException("There is no step %d; there are %d.".formatted(position,
+                    commandList.size()));
+        }
+        while (top + 1 > position) {
+            undo();
+        }
+        while (top + 1 < position) {
+            redo();
+        }
     }
 
     /** Instead of writing it to a log and going on. */
