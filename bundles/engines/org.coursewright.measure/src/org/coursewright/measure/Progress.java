@@ -1,5 +1,7 @@
 package org.coursewright.measure;
 
+import java.util.function.BooleanSupplier;
+
 /**
  * How a computation that takes longer than 200 ms tells how far it is and learns that it is no longer wanted.
  * Both methods are called often and return at once. {@link #done} is called by one thread at a time,
@@ -8,17 +10,27 @@ package org.coursewright.measure;
 public interface Progress {
 
     /** Nobody listens and nobody cancels. */
-    Progress NONE = new Progress() {
-        @Override
-        public void done(double fraction) {
-            // nobody listens
-        }
+    Progress NONE = until(() -> false);
 
-        @Override
-        public boolean isCancelled() {
-            return false;
-        }
-    };
+    /**
+     * Nobody listens, but the work may be cancelled.
+     *
+     * @param over whether the result is no longer wanted; may be asked by any thread
+     * @return what computations ask
+     */
+    static Progress until(BooleanSupplier over) {
+        return new Progress() {
+            @Override
+            public void done(double fraction) {
+                // nobody listens
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return over.getAsBoolean();
+            }
+        };
+    }
 
     /**
      * Tells how far the work is.

@@ -183,17 +183,7 @@ class CutPlannerTest {
 
     @Test
     void planThatIsNoLongerWantedIsGivenUp() {
-        Progress cancelled = new Progress() {
-            @Override
-            public void done(double fraction) {
-                // nobody listens
-            }
-
-            @Override
-            public boolean isCancelled() {
-                return true;
-            }
-        };
+        Progress cancelled = Progress.until(() -> true);
         assertThatThrownBy(() -> new CutPlanner().plan(new CutStock(mm(100), mm(0), false), lengths(Map.of(40, 3)),
                 cancelled)).isInstanceOf(CancellationException.class);
     }

@@ -143,17 +143,7 @@ class CostSimulationTest {
 
     @Test
     void simulationThatIsNoLongerWantedIsGivenUp() {
-        Progress cancelled = new Progress() {
-            @Override
-            public void done(double fraction) {
-                // nobody listens
-            }
-
-            @Override
-            public boolean isCancelled() {
-                return true;
-            }
-        };
+        Progress cancelled = Progress.until(() -> true);
         CostSimulation simulation = new CostSimulation(List.of(line("a", "s", new Certain(1))), Map.of(), 10, 1);
         assertThatThrownBy(() -> simulation.run(cancelled)).isInstanceOf(CancellationException.class);
     }

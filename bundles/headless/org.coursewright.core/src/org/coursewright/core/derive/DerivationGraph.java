@@ -113,8 +113,10 @@ public final class DerivationGraph {
     public <T> T get(Derived<T> result, Progress progress) {
         modelChanged();
         Node node = heldAgainstProject(result);
+        // of those that are computed one after the other, only the one that was asked for tells how far it is
+        Progress silent = Progress.until(progress::isCancelled);
         for (Node each : node.line()) {
-            bringUpToDate(each, each == node ? progress : new OnlyCancelling(progress));
+            bringUpToDate(each, each == node ? progress : silent);
         }
         NodeState<T> state = state(result);
         return state.value().orElseThrow(

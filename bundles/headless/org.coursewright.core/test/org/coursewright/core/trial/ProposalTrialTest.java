@@ -191,22 +191,8 @@ class ProposalTrialTest {
         ProposalTrial trial = trial();
 
         assertThatExceptionOfType(CancellationException.class)
-                .isThrownBy(() -> trial.lay(proposals, new Unwanted()));
+                .isThrownBy(() -> trial.lay(proposals, Progress.until(() -> true)));
         assertThat(trial.lay(proposals, Progress.NONE)).isEqualTo(effect(proposals));
-    }
-
-    /** Nobody wants the result any more. */
-    private static final class Unwanted implements Progress {
-
-        @Override
-        public void done(double fraction) {
-            // nobody listens
-        }
-
-        @Override
-        public boolean isCancelled() {
-            return true;
-        }
     }
 
     @Test

@@ -118,7 +118,7 @@ public final class DragTrial {
     private void lookAhead(List<OpeningPlace> next, Progress ending, Progress overtaken) {
         for (OpeningPlace each : next) {
             overtaken.checkCancelled();
-            first(each, new Until(() -> overtaken.isCancelled() && (ending.isCancelled() || !each.equals(asked))));
+            first(each, Progress.until(() -> overtaken.isCancelled() && (ending.isCancelled() || !each.equals(asked))));
         }
     }
 

@@ -78,8 +78,8 @@ final class NewestJob<T> extends Job {
     protected IStatus run(IProgressMonitor monitor) {
         Asked<T> mine = newest.get();
         try {
-            mine.request.filter(each -> !ended).ifPresent(each -> work.on(each, new Until(() -> ended),
-                    new Until(() -> ended || newest.get() != mine)));
+            mine.request.filter(each -> !ended).ifPresent(each -> work.on(each, Progress.until(() -> ended),
+                    Progress.until(() -> ended || newest.get() != mine)));
             newest.compareAndSet(mine, new Asked<>(Optional.empty()));
         } catch (CancellationException e) {
             return new Status(IStatus.CANCEL, NewestJob.class, e.getMessage());

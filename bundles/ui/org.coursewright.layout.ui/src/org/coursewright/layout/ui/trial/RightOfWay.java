@@ -24,7 +24,7 @@ public final class RightOfWay {
 
     /** Progress of work that gives way wherever it asks whether it is still wanted. */
     Progress giving(Progress progress) {
-        return new Until(() -> {
+        return Progress.until(() -> {
             while (taken && !progress.isCancelled()) {
                 LockSupport.parkNanos(LOOK_AGAIN);
             }
