@@ -71,13 +71,13 @@ final class GuidedPatterns {
 
     private void follow(int run) {
         PatternPool pool = stack.pool(run);
-        for (Pattern pattern : pool.variants(windows(run), stack.skeleton().forced(run), RunChoice.MOST_EXTRA,
+        for (Pattern pattern : pool.variants(windows(run), stack.skeleton().least(run), RunChoice.MOST_EXTRA,
                 VARIANTS)) {
             pool.add(pattern);
             partners.follow(run, pattern, true);
             partners.follow(run, pattern, false);
         }
-        pool.mayFill(windows(run), stack.skeleton().forced(run), chosen.get(run).extra(), pool::add);
+        pool.mayFill(windows(run), stack.skeleton().least(run), chosen.get(run).extra(), pool::add);
     }
 
     private Windows windows(int run) {

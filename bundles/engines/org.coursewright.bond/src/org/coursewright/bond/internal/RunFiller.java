@@ -104,8 +104,17 @@ final class RunFiller {
         return OptionalInt.empty();
     }
 
-    /** The fewest windows that joints between pieces meet, whatever the number of cuts; proven for runs of few pieces. */
+    /**
+     * The fewest windows that joints between pieces meet, whatever the number of cuts; proven, and for runs of few pieces
+     * exact.
+     *
+     * @param windows on whole positions from the start of the run
+     */
     int leastMet(Windows windows) {
+        return Math.max(new Bridges(shape, masonry).leastMet(windows.grid(1)), leastMetSearched(windows));
+    }
+
+    private int leastMetSearched(Windows windows) {
         int cuts = (int) (shape.length() / Math.max(1, masonry.cutLeast())) + 1;
         int least = shape.length() > SHORT * masonry.whole() || cuts > MOST_CUTS || !isComplete() ? 0 : MOST_MET;
         for (Gauge gauge : least == 0 ? List.<Gauge>of() : gauges.all()) {

@@ -56,7 +56,7 @@ final class RunPricing {
                 violations += LapCheck.violations(chosen.get(contact.below()), chosen.get(contact.above()),
                         contact.offset(), stack.masonry().lap());
             }
-            if (violations > skeleton.forced(run) || chosen.get(run).cuts() > stack.pool(run).leastCuts()) {
+            if (violations > skeleton.least(run) || chosen.get(run).cuts() > stack.pool(run).leastCuts()) {
                 grown |= price(run, chosen, violations);
             }
         }
@@ -85,7 +85,7 @@ final class RunPricing {
 
     private Optional<Pattern> between(int run, List<Pattern> chosen, int violations) {
         PatternPool pool = stack.pool(run);
-        int forced = skeleton.forced(run);
+        int forced = skeleton.least(run);
         Windows windows = windows(run, chosen, true, true);
         return extent == Extent.FEWEST
                 ? pool.price(windows, forced, forced, Integer.MAX_VALUE, 0)
@@ -95,7 +95,7 @@ final class RunPricing {
     /** Where a lap is short that may cost cuts. */
     private Optional<Pattern> onOneSide(int run, List<Pattern> chosen, int violations, boolean above) {
         PatternPool pool = stack.pool(run);
-        int forced = skeleton.forced(run);
+        int forced = skeleton.least(run);
         Windows windows = windows(run, chosen, !above, above);
         return extent == Extent.FEWEST
                 ? pool.price(windows, forced, forced, Integer.MAX_VALUE, 0)

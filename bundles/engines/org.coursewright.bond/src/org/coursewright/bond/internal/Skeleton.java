@@ -71,9 +71,22 @@ final class Skeleton {
         return true;
     }
 
-    /** Lap violations of the run with all its neighbours that no filling of it or them avoids. */
+    /** Lap violations of the run's joints with those at the ends of its neighbours that no filling avoids. */
+    int least(int run) {
+        int least = inner(run);
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            least += contact.forced();
+        }
+        return least;
+    }
+
+    /** Lap violations that the run may need with all its neighbours, theirs with its ends among them; more can be avoided. */
     int forced(int run) {
-        return stack.contactsOf(run).stream().mapToInt(RunStack.Contact::forced).sum() + inner(run);
+        int forced = least(run);
+        for (RunStack.Contact contact : stack.contactsOf(run)) {
+            forced += inner(contact.other(run));
+        }
+        return forced;
     }
 
     /** Joints of these that joints between pieces of the run lap too little with, however it is filled. */

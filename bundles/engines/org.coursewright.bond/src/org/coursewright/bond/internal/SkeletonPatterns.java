@@ -35,7 +35,7 @@ final class SkeletonPatterns {
             PatternPool pool = stack.pool(run);
             List<Long> joints = skeleton.joints(run);
             if (!joints.isEmpty() && done.add(new Place(pool.shape(), joints))) {
-                for (Pattern pattern : pool.variants(skeleton.windows(run), skeleton.forced(run), MOST_CUTS,
+                for (Pattern pattern : pool.variants(skeleton.windows(run), skeleton.least(run), MOST_CUTS,
                         VARIANTS)) {
                     pool.add(pattern);
                     partners.follow(run, pattern, true);
