@@ -14,6 +14,7 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Control;
 
 /** Shows the whole plan as large as possible, in the middle, and keeps it so while the window changes, until somebody zooms. */
 final class PlanFit {
@@ -92,8 +93,16 @@ final class PlanFit {
         corner.accept(new PlanPoint(shown.toLength(all.getCenter().x - area.x / 2),
                 shown.toLength(area.y / 2 - all.getCenter().y)));
         ((FigureCanvas) viewer.getControl()).getViewport().setViewLocation(0, 0);
-        // what the window has moved while it changed its size may lack a strip
-        viewer.getControl().redraw();
+        redrawOnceLaidOut(viewer.getControl());
+    }
+
+    /** What the window moves after it has changed its size may lack a strip; it moves it when figures are laid out. */
+    private static void redrawOnceLaidOut(Control control) {
+        control.getDisplay().asyncExec(() -> {
+            if (!control.isDisposed()) {
+                control.redraw();
+            }
+        });
     }
 
     private boolean fits(DiagramScale scale, Point area) {
