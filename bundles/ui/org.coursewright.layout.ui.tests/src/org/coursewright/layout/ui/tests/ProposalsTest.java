@@ -58,7 +58,7 @@ class ProposalsTest {
     }
 
     private static Table table() {
-        return Screen.all(Table.class).filter(table -> table.getColumnCount() == 8).findFirst().orElseThrow();
+        return Screen.all(Table.class).filter(table -> table.getColumnCount() == 9).findFirst().orElseThrow();
     }
 
     private static Proposal found() {

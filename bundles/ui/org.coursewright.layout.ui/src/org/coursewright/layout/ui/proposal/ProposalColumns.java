@@ -23,6 +23,7 @@ record ProposalColumns(TableViewer table, TableColumnLayout layout) {
 
     void add() {
         column(ProposalText.columnAnswer, 14, ProposalColumns::answer);
+        column(ProposalText.columnMark, 9, each -> text(each.getMark()));
         column(ProposalText.columnWhere, 16, ProposalColumns::where);
         column(ProposalText.columnDimension, 9, each -> ElementLabels.of(each.getDimension()));
         column(ProposalText.columnFrom, 10, each -> length(each, each.getFrom()));

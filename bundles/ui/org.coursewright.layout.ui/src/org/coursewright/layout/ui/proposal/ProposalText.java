@@ -38,6 +38,7 @@ final class ProposalText extends NLS {
     public static String columnComment;
     public static String columnDimension;
     public static String columnFrom;
+    public static String columnMark;
     public static String columnSpares;
     public static String columnTo;
     public static String columnWhere;
