@@ -1,19 +1,14 @@
 package org.coursewright.layout.ui.proposal;
 
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
-import org.coursewright.core.fit.FitOutcome;
 import org.coursewright.core.proposal.AcceptProposalsCommand;
-import org.coursewright.core.proposal.ProposalDrafts;
 import org.coursewright.core.session.ProjectSession;
 import org.coursewright.core.trial.ProposalTrial.Effect;
 import org.coursewright.layout.ui.trial.EffectTrial;
 import org.coursewright.model.edit.ElementLabels;
 import org.coursewright.model.edit.command.AnswerProposalsCommand;
-import org.coursewright.model.edit.command.OfferProposalsCommand;
 import org.coursewright.model.edit.command.ProjectCommand;
 import org.coursewright.model.edit.command.SetFeatureCommand;
 import org.coursewright.model.proposal.Proposal;
@@ -33,7 +28,7 @@ import org.eclipse.ui.part.ViewPart;
  * answers, and made in it when they are accepted. Before that, the view says what accepting those selected changes in the
  * whole building.
  */
-public final class ProposalsView extends ViewPart implements OpenProjectsListener, ProposalSearch.Listener {
+public final class ProposalsView extends ViewPart implements OpenProjectsListener {
 
     /** Under which the view is registered. */
     public static final String ID = "org.coursewright.layout.ui.proposals";
@@ -43,8 +38,7 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
     private ProposalsPanel panel;
     private EffectTrial effect;
     private String asked = "";
-    private Optional<ProposalSearch> search = Optional.empty();
-    private Optional<ProjectSession> searched = Optional.empty();
+    private ProposalFinding finding;
     private Optional<ProjectSession> shown = Optional.empty();
 
     @Override
@@ -52,6 +46,7 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
         projects = getSite().getService(OpenProjects.class);
         actions = new ProjectActions(getViewSite());
         panel = new ProposalsPanel(parent, new Chosen());
+        finding = new ProposalFinding(projects, parent.getDisplay()::asyncExec, new Search());
         effect = new EffectTrial(parent.getDisplay()::asyncExec, new Effects());
         projects.addListener(this);
         show();
@@ -62,12 +57,12 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
 
         @Override
         public void find() {
-            projects.active().ifPresent(ProposalsView.this::look);
+            projects.active().ifPresent(finding::in);
         }
 
         @Override
         public void cancel() {
-            search.ifPresent(ProposalSearch::cancel);
+            finding.cancel();
         }
 
         @Override
@@ -124,63 +119,41 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
     }
 
     private void say(String words) {
-        if (!panel.isDisposed() && search.isEmpty()) {
+        if (!panel.isDisposed() && !finding.isGoingOn()) {
             panel.say(words);
         }
     }
 
-    private void look(ProjectSession session) {
-        searched = Optional.of(session);
-        search = Optional.of(new ProposalSearch(session.project(), getSite().getShell().getDisplay()::asyncExec, this));
-        search.get().schedule();
-        progressed(0);
+    /** What the view says of the search. */
+    private final class Search implements ProposalFinding.Told {
+
+        @Override
+        public void looking(int percent) {
+            show(true, NLS.bind(ProposalText.looking, percent));
+        }
+
+        @Override
+        public void ended(String words) {
+            show(false, words);
+        }
+
+        @Override
+        public void givenUp() {
+            show(false, counted());
+        }
+
+        private void show(boolean goingOn, String words) {
+            if (!panel.isDisposed()) {
+                panel.searching(goingOn);
+                panel.say(words);
+            }
+        }
     }
 
     /** Makes an edit, or says why it cannot be made. */
     private void execute(ProjectCommand command) {
         command.refusal().ifPresent(refusal -> say(refusal.reason()));
         projects.active().filter(session -> command.canExecute()).ifPresent(session -> session.execute(command));
-    }
-
-    @Override
-    public void progressed(int percent) {
-        if (!panel.isDisposed() && search.isPresent()) {
-            panel.searching(true);
-            panel.say(NLS.bind(ProposalText.looking, percent));
-        }
-    }
-
-    @Override
-    public void found(FitOutcome outcome) {
-        ended(outcome.proposals().isEmpty() ? ProposalText.nothingFound : "");
-        searched.filter(projects.sessions()::contains).ifPresent(session -> offer(session, outcome));
-    }
-
-    private static void offer(ProjectSession session, FitOutcome outcome) {
-        List<Proposal> drafts = new ProposalDrafts(session.project()).of(outcome, "",
-                Instant.now().truncatedTo(ChronoUnit.SECONDS));
-        OfferProposalsCommand offer = new OfferProposalsCommand(session.project(), drafts);
-        if (offer.canExecute()) {
-            session.execute(offer);
-        }
-    }
-
-    @Override
-    public void failed(String reason) {
-        ended(NLS.bind(ProposalText.failed, reason));
-    }
-
-    @Override
-    public void cancelled() {
-        ended(counted());
-    }
-
-    private void ended(String words) {
-        search = Optional.empty();
-        if (!panel.isDisposed()) {
-            panel.searching(false);
-            panel.say(words);
-        }
     }
 
     @Override
@@ -219,7 +192,7 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
     @Override
     public void dispose() {
         projects.removeListener(this);
-        search.ifPresent(ProposalSearch::cancel);
+        finding.cancel();
         effect.end();
         actions.dispose();
         super.dispose();
