@@ -97,7 +97,8 @@ public final class BondTranslator {
             plans.put(wall.getMark(), new WallPlan(wall, bodies.get(wall.getMark()), network.faces(wall.getMark()),
                     storey.getElevation()));
         }
-        StoreyMeetings reading = new StoreyMeetings(plans, HandingChoices.of(building()), format, findings);
+        StoreyMeetings reading = new StoreyMeetings(plans, HandingChoices.of(building()),
+                new MeetingFindings(format, findings));
         network.meetings().forEach(reading::read);
         meetings.addAll(reading.meetings());
         abutments.addAll(reading.abutments());

@@ -52,8 +52,8 @@ final class NetworkFindings {
 
     private void tell(Crossing crossing) {
         String how = crossing.kind() == Crossing.Kind.CROSS
-                ? "They cross at %s, %s. Split one of them there, so that it ends against the other."
-                : "They lie in each other from %s, %s on. Shorten one of them or take it out.";
+                ? "They cross at %s east, %s north. Split one of them there, so that it ends against the other."
+                : "They lie in each other from %s east, %s north on. Shorten one of them or take it out.";
         findings.invalid("wall.crossing", pair(crossing),
                 how.formatted(format.format(crossing.x()), format.format(crossing.y())));
     }
@@ -67,7 +67,7 @@ final class NetworkFindings {
     private void tell(NearMiss miss) {
         String end = miss.end().place() == Place.START ? "start" : "end";
         findings.warning("wall.near-miss", ElementNames.of(walls.get(miss.end().mark())),
-                "Its %s misses wall %s by %s. If they are to meet, put it at %s, %s.".formatted(end,
+                "Its %s misses wall %s by %s. If they are to meet, put it at %s east, %s north.".formatted(end,
                         miss.other().mark(),
                         format.format(miss.distance()), format.formatExact(miss.joinX()),
                         format.formatExact(miss.joinY())));

@@ -8,14 +8,10 @@ import java.util.Optional;
 import org.coursewright.bond.Meeting;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallEnd;
-import org.coursewright.core.finding.ElementReference;
-import org.coursewright.core.finding.Findings;
 import org.coursewright.core.geometry.MeetingEnd;
 import org.coursewright.core.geometry.Place;
 import org.coursewright.core.geometry.WallMeeting;
-import org.coursewright.core.validity.ElementNames;
 import org.coursewright.measure.Length;
-import org.coursewright.measure.LengthFormat;
 import org.coursewright.model.building.Wall;
 
 /** Tells the walls of one storey how their ends meet, and gathers the meetings in which walls take turns. */
@@ -23,15 +19,13 @@ final class StoreyMeetings {
 
     private final Map<String, WallPlan> plans;
     private final HandingChoices choices;
-    private final LengthFormat format;
-    private final Findings findings;
+    private final MeetingFindings findings;
     private final List<Meeting> meetings = new ArrayList<>();
     private final List<Abutment> abutments = new ArrayList<>();
 
-    StoreyMeetings(Map<String, WallPlan> plans, HandingChoices choices, LengthFormat format, Findings findings) {
+    StoreyMeetings(Map<String, WallPlan> plans, HandingChoices choices, MeetingFindings findings) {
         this.plans = plans;
         this.choices = choices;
-        this.format = format;
         this.findings = findings;
     }
 
@@ -47,8 +41,7 @@ final class StoreyMeetings {
 
     void read(WallMeeting meeting) {
         if (!meeting.square()) {
-            findings.warning("meeting.skew", element(meeting),
-                    "The walls do not meet square. Units cut to the angle are not counted.");
+            findings.skew(walls(meeting));
         }
         switch (meeting.kind()) {
             case FREE -> {
@@ -74,7 +67,7 @@ final class StoreyMeetings {
         meetings.add(new Meeting(id, Meeting.Kind.CORNER, List.of(one.mark(), other.mark()),
                 choices.throughOnOdd(List.of(one.wall(), other.wall()))));
         if (!one.coursesWith(other)) {
-            findings.warning("meeting.courses-differ", element(meeting), coursesDiffer(one, other));
+            findings.coursesDiffer(walls(meeting), one, other);
         }
     }
 
@@ -91,17 +84,10 @@ final class StoreyMeetings {
         return extension.signum() > 0 ? extension.times(2) : plan(other).body().thickness();
     }
 
-    private String coursesDiffer(WallPlan one, WallPlan other) {
-        return "Their courses do not lie at the same heights (%s of %s from a base at %s, %s of %s from a base at %s), so they cannot be laced together. Bring the bases to the same course line or tie one wall to the other."
-                .formatted(one.mark(), format.format(one.lines().courseHeight()), format.format(one.lines().base()),
-                        other.mark(), format.format(other.lines().courseHeight()), format.format(other.lines().base()));
-    }
-
     /** Two ends in one line: the first keeps its face, the second begins with a joint in every course. */
     private void readInLine(List<MeetingEnd> ends, WallMeeting meeting) {
         meet(ends.get(1), new WallEnd.Tied());
-        findings.warning("meeting.in-line", element(meeting),
-                "Two walls lie in one line and would meet with a straight joint in every course. Draw them as one wall, or make it a movement joint on purpose.");
+        findings.inLine(walls(meeting));
     }
 
     private void readTees(WallMeeting meeting) {
@@ -116,23 +102,19 @@ final class StoreyMeetings {
     /** A bar drawn as two walls: nothing can run through it, so all but the first end with a joint. */
     private void readSplitBar(WallMeeting meeting) {
         meeting.ends().stream().skip(1).forEach(end -> meet(end, new WallEnd.Tied()));
-        findings.warning("meeting.split-bar", element(meeting),
-                "Three or more walls end at one point. Draw the two that lie in one line as one wall, so that it can be bonded through.");
+        findings.splitBar(walls(meeting));
     }
 
     private void readTee(MeetingEnd stemEnd, MeetingEnd barEnd) {
         WallPlan stem = plan(stemEnd);
         WallPlan bar = plan(barEnd);
-        ElementReference element = ElementNames.of(stem.wall(), List.of(stem.wall(), bar.wall()));
         if (!choices.isBonded(stem.wall(), bar.wall())) {
             tie(stemEnd, barEnd, new WallEnd.Tied(stem.levelsBeside(bar, middle(barEnd))));
-            findings.note("meeting.tied", element,
-                    "%s ends against %s and is tied to it, not bonded. Ties and their spacing are for the structural designer and the local code."
-                            .formatted(stem.mark(), bar.mark()));
+            findings.tied(stem, bar);
             return;
         }
         if (!stem.coursesWith(bar)) {
-            findings.warning("meeting.courses-differ", element, coursesDiffer(stem, bar));
+            findings.coursesDiffer(List.of(stem.wall(), bar.wall()), stem, bar);
             tie(stemEnd, barEnd, new WallEnd.Tied());
             return;
         }
@@ -188,8 +170,7 @@ final class StoreyMeetings {
         return end.mark() + (end.place() == Place.START ? " start" : " end");
     }
 
-    private ElementReference element(WallMeeting meeting) {
-        List<Wall> walls = meeting.ends().stream().map(this::plan).map(WallPlan::wall).toList();
-        return ElementNames.of(walls.get(0), walls);
+    private List<Wall> walls(WallMeeting meeting) {
+        return meeting.ends().stream().map(this::plan).map(WallPlan::wall).toList();
     }
 }

@@ -60,7 +60,7 @@ class BadScheduleTest {
             ,0,50,20',50,14x10x4,,0,90,1     | walls.csv, line 7, column mark: The cell is empty. Enter a mark.
             W6,0,50,9999999,50,14x10x4,,,9,1 | walls.csv, line 7, column to_x: "9999999" is
             W6,0,5,1,000,50,14x10x4,,0,90,1  | walls.csv, line 7: The row has 11 cells, the header names 10 columns.
-            W6,5',3',15',3',14x10x4,,0,90,1  | walls.csv, line 7: walls W5 and W6: They cross at 10'-0", 3'-0". Split one of them there
+            W6,5',3',15',3',14x10x4,,0,90,1  | walls.csv, line 7: walls W5 and W6: They cross at 10'-0" east, 3'-0" north. Split one of them there
             """)
     void badWallIsToldWithItsPlace(String row, String message) {
         assertThat(schedules.wallRow(row).errors()).singleElement().asString().startsWith(message);
