@@ -1,9 +1,9 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.function.LongBinaryOperator;
 
 /**
@@ -78,6 +78,8 @@ final class Gauges {
     private List<Gauge> find(int enough) {
         List<Ranked> ranked = new ArrayList<>();
         long most = Math.max(shortfalls.cutMost(), shortfalls.specialMost());
+        long least = pinned(masonry.least(), Math::max);
+        long widest = pinned(masonry.most(), Math::min);
         long fixed = shape.startJoints() + shape.endJoints() - 1L;
         for (int pieces = 1;; pieces++) {
             long joints = pieces + fixed;
@@ -85,8 +87,8 @@ final class Gauges {
             if (over + joints * masonry.least() > pieces * most) {
                 break;
             }
-            long from = Math.max(0, over + joints * pinned(masonry.least(), Math::max));
-            long to = Math.min(pieces * most, over + joints * pinned(masonry.most(), Math::min));
+            long from = Math.max(0, over + joints * least);
+            long to = Math.min(pieces * most, over + joints * widest);
             for (int residue = 0; residue < shortfalls.residues(); residue++) {
                 for (long shortfall : shortfalls(from, to, over + joints * masonry.nominal(), residue, enough)) {
                     ranked.add(rank(pieces, (int) joints, shortfall, shortfall - over, Math.max(1, most)));
@@ -106,17 +108,23 @@ final class Gauges {
         return shape.pins().joints().stream().reduce(joint, narrower::applyAsLong);
     }
 
-    private TreeSet<Long> shortfalls(long from, long to, long nominal, int residue, int enough) {
-        TreeSet<Long> found = new TreeSet<>();
+    /** Ascending, the one nearest to the nominal joint among them. */
+    private long[] shortfalls(long from, long to, long nominal, int residue, int enough) {
         long rest = shortfalls.residue(residue);
-        for (long steps : Spread.multiples(from - rest, to - rest, shortfalls.step(), enough)) {
-            found.add(steps + rest);
+        long[] found = Spread.multiples(from - rest, to - rest, shortfalls.step(), enough);
+        for (int index = 0; index < found.length; index++) {
+            found[index] += rest;
         }
         long nearest = Spread.lastMultiple(nominal - rest, shortfalls.step()) + rest;
-        if (nearest >= from && nearest <= to) {
-            found.add(nearest);
-        }
-        return found;
+        int place = Arrays.binarySearch(found, nearest);
+        return nearest < from || nearest > to || place >= 0 ? found : with(found, -place - 1, nearest);
+    }
+
+    private static long[] with(long[] numbers, int place, long number) {
+        long[] more = Arrays.copyOf(numbers, numbers.length + 1);
+        System.arraycopy(numbers, place, more, place + 1, numbers.length - place);
+        more[place] = number;
+        return more;
     }
 
     private Ranked rank(int pieces, int joints, long shortfall, long jointTotal, long most) {

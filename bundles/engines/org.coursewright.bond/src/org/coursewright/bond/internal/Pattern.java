@@ -23,6 +23,7 @@ final class Pattern {
     private final long[] roughEnds;
     private final int cuts;
     private final int preference;
+    private final int hash;
 
     /** @param pieces lengths in order; @param kinds where they come from, those under a rake marked as cut */
     Pattern(RunShape shape, Masonry masonry, long[] pieces, Piece.Kind[] kinds, long jointTotal) {
@@ -43,6 +44,7 @@ final class Pattern {
         }
         this.cuts = cutCount;
         this.preference = Preference.of(masonry, pieces, kinds, joints, jointTotal);
+        hash = 31 * Arrays.hashCode(pieces) + Long.hashCode(jointTotal);
     }
 
     private long[] jointStarts(int startJoints) {
@@ -141,12 +143,12 @@ final class Pattern {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Pattern pattern && jointTotal == pattern.jointTotal
+        return other instanceof Pattern pattern && hash == pattern.hash && jointTotal == pattern.jointTotal
                 && Arrays.equals(pieces, pattern.pieces) && Arrays.equals(kinds, pattern.kinds);
     }
 
     @Override
     public int hashCode() {
-        return 31 * Arrays.hashCode(pieces) + Long.hashCode(jointTotal);
+        return hash;
     }
 }

@@ -3,6 +3,7 @@ package org.coursewright.bond.internal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -20,6 +21,7 @@ final class PatternChoice {
 
     private final RunStack stack;
     private final Map<Shapes, LapTable> lapTables = new HashMap<>();
+    private final Map<RunStack.Contact, LapTable> tables = new IdentityHashMap<>();
 
     PatternChoice(RunStack stack) {
         this.stack = stack;
@@ -67,6 +69,10 @@ final class PatternChoice {
     }
 
     private LapTable table(RunStack.Contact contact) {
+        return tables.computeIfAbsent(contact, this::tableOfShapes);
+    }
+
+    private LapTable tableOfShapes(RunStack.Contact contact) {
         PatternPool below = stack.pool(contact.below());
         PatternPool above = stack.pool(contact.above());
         return lapTables.computeIfAbsent(new Shapes(below.shape(), above.shape(), contact.offset()),

@@ -77,6 +77,9 @@ final class RunFinder {
     }
 
     private List<Obstacle> interrupting(Course course) {
+        if (wall.obstacles().isEmpty()) {
+            return List.of();
+        }
         return wall.obstacles().stream()
                 .filter(obstacle -> obstacle.firstCourse() <= course.number()
                         && course.number() <= obstacle.lastCourse())

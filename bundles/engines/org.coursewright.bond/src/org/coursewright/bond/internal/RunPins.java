@@ -25,6 +25,9 @@ record RunPins(List<Long> joints, List<PinnedPiece> pieces) {
 
     /** The pins of a wall that concern a run. */
     static RunPins of(List<Pin> pins, int course, long from, long to) {
+        if (pins.isEmpty()) {
+            return NONE;
+        }
         List<Pin> own = pins.stream().filter(pin -> pin.course() == course)
                 .filter(pin -> from <= pin.at().units() && pin.at().units() < to).toList();
         return own.isEmpty() ? NONE : new RunPins(joints(own), pieces(own, from));
@@ -46,12 +49,12 @@ record RunPins(List<Long> joints, List<PinnedPiece> pieces) {
 
     /** Whether joints that take so much together may be. */
     boolean allows(long jointTotal, int count) {
-        return joints.stream().allMatch(joint -> joint * count == jointTotal);
+        return joints.isEmpty() || joints.stream().allMatch(joint -> joint * count == jointTotal);
     }
 
     /** Whether a filling keeps all pins. */
     boolean areKept(RunShape shape, Pattern pattern) {
-        return allows(pattern.jointTotal(), pattern.joints())
+        return isEmpty() || allows(pattern.jointTotal(), pattern.joints())
                 && pieces.stream().allMatch(pin -> isKept(pin, shape, pattern));
     }
 

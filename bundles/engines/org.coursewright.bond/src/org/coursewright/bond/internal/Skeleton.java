@@ -12,7 +12,8 @@ import java.util.Map;
 final class Skeleton {
 
     private final RunStack stack;
-    private final Map<List<Object>, Integer> inner = new HashMap<>();
+    private final Map<Integer, Integer> inner = new HashMap<>();
+    private final Map<List<Object>, Integer> innerByPlace = new HashMap<>();
 
     Skeleton(RunStack stack) {
         this.stack = stack;
@@ -91,10 +92,14 @@ final class Skeleton {
 
     /** Joints of these that joints between pieces of the run lap too little with, however it is filled. */
     int inner(int run) {
+        return inner.computeIfAbsent(run, this::findInner);
+    }
+
+    private int findInner(int run) {
         List<Long> joints = joints(run);
         return joints.isEmpty()
                 ? 0
-                : inner.computeIfAbsent(List.of(stack.pool(run).shape(), joints),
+                : innerByPlace.computeIfAbsent(List.of(stack.pool(run).shape(), joints),
                         place -> stack.pool(run).leastMet(certain(run)));
     }
 

@@ -1,7 +1,5 @@
 package org.coursewright.bond.internal;
 
-import java.util.stream.LongStream;
-
 /** Multiples of a step in a range, thinned to a bounded number that keeps both ends. */
 final class Spread {
 
@@ -24,9 +22,11 @@ final class Spread {
             return new long[0];
         }
         long count = (last - first) / step + 1;
-        if (count <= most) {
-            return LongStream.range(0, count).map(index -> first + index * step).toArray();
+        long[] multiples = new long[(int) Math.min(count, most)];
+        for (int index = 0; index < multiples.length; index++) {
+            long place = count <= most ? index : (count - 1) * index / (most - 1);
+            multiples[index] = first + place * step;
         }
-        return LongStream.range(0, most).map(index -> first + (count - 1) * index / (most - 1) * step).toArray();
+        return multiples;
     }
 }

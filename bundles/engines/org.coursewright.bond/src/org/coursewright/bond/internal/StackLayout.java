@@ -22,6 +22,7 @@ final class StackLayout {
 
     private final RunStack stack;
     private final Skeleton skeleton;
+    private final int leastViolations;
     private final RunPricing pricing;
     private final Prover prover;
     private final Progress progress;
@@ -37,6 +38,7 @@ final class StackLayout {
         this.prover = prover;
         stack.seed();
         skeleton = stack.skeleton();
+        leastViolations = skeleton.leastViolations();
         pricing = new RunPricing(stack, RunPricing.Extent.MORE);
         choice = new PatternChoice(stack);
         this.progress = progress;
@@ -163,7 +165,7 @@ final class StackLayout {
     }
 
     private boolean isLapped() {
-        return CostNetwork.violations(cost) == skeleton.leastViolations();
+        return CostNetwork.violations(cost) == leastViolations;
     }
 
     private void search() {

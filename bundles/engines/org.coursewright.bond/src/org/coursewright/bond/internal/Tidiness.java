@@ -4,8 +4,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * What is weighed once laps and cuts are settled: each term only where those before it are equal, and less of each is
@@ -37,7 +35,7 @@ record Tidiness(long blocks, long cutLengths, long gauges, long uneven) implemen
     /** Counts that change as patterns come and go. */
     static final class Tally {
         private final Masonry masonry;
-        private final TreeMap<Long, Integer> cuts = new TreeMap<>();
+        private final CutTally cuts;
         private final Map<Gauge, Integer> gauges = new HashMap<>();
         private long uneven;
 
@@ -47,25 +45,26 @@ record Tidiness(long blocks, long cutLengths, long gauges, long uneven) implemen
 
         Tally(Masonry masonry) {
             this.masonry = masonry;
+            cuts = new CutTally(masonry);
         }
 
         /** @param times how often, negative where it goes */
         void add(Pattern pattern, int times) {
             for (int piece = 0; piece < pattern.pieces().length; piece++) {
                 if (pattern.isCut(piece)) {
-                    count(cuts, pattern.pieces()[piece], times);
+                    cuts.add(pattern.pieces()[piece], times);
                 }
             }
             if (pattern.joints() > 0) {
                 long common = common(pattern.jointTotal(), pattern.joints());
-                count(gauges, new Gauge(pattern.jointTotal() / common, pattern.joints() / common), times);
+                count(new Gauge(pattern.jointTotal() / common, pattern.joints() / common), times);
                 uneven += times * Math.abs(pattern.jointTotal() - masonry.nominal() * pattern.joints());
             }
         }
 
-        private static <T> void count(Map<T, Integer> counts, T key, int times) {
-            if (counts.merge(key, times, Integer::sum) == 0) {
-                counts.remove(key);
+        private void count(Gauge gauge, int times) {
+            if (gauges.merge(gauge, times, Integer::sum) == 0) {
+                gauges.remove(gauge);
             }
         }
 
@@ -73,34 +72,13 @@ record Tidiness(long blocks, long cutLengths, long gauges, long uneven) implemen
             return other == 0 ? one : common(other, one % other);
         }
 
-        /** The lengths of cut pieces, each once. */
-        TreeSet<Long> cutLengths() {
-            return new TreeSet<>(cuts.keySet());
+        /** The lengths of cut pieces, each once, ascending. */
+        long[] cutLengths() {
+            return cuts.lengths();
         }
 
         Tidiness tidiness() {
-            return new Tidiness(blocks(), cuts.size(), gauges.size(), uneven);
-        }
-
-        /** The longest piece goes with the shortest if both fit into one block, else it has one for itself. */
-        private long blocks() {
-            TreeMap<Long, Integer> left = new TreeMap<>(cuts);
-            long blocks = 0;
-            while (!left.isEmpty()) {
-                long longest = left.lastKey();
-                long shortest = left.firstKey();
-                boolean pairs = masonry.fitsBeside(longest, shortest);
-                int count = left.get(longest);
-                int times = !pairs
-                        ? count
-                        : longest == shortest ? (count + 1) / 2 : Math.min(count, left.get(shortest));
-                blocks += times;
-                count(left, longest, longest == shortest && pairs ? -count : -times);
-                if (pairs && longest != shortest) {
-                    count(left, shortest, -times);
-                }
-            }
-            return blocks;
+            return new Tidiness(cuts.blocks(), cuts.size(), gauges.size(), uneven);
         }
     }
 }

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 
 import org.coursewright.measure.Progress;
 
@@ -64,33 +64,32 @@ final class Tidying {
     }
 
     private boolean better(Alike alike, List<Integer> runs) {
-        Map<Neighbour, Integer> neighbours = neighbours(runs);
         Pattern best = alike.pattern();
         Tidiness least = tally.tidiness();
-        for (Pattern candidate : candidates(alike, runs.get(0))) {
-            Tidiness tidiness = with(alike.pattern(), candidate, runs.size());
-            if (tidiness.compareTo(least) < 0 && laps(candidate, neighbours)) {
-                least = tidiness;
-                best = candidate;
+        Optional<Map<Neighbour, Integer>> neighbours = Optional.empty();
+        Set<Pattern> candidates = candidates(alike, runs.get(0));
+        tally.add(alike.pattern(), -runs.size());
+        for (Pattern candidate : candidates) {
+            Tidiness tidiness = with(candidate, runs.size());
+            if (tidiness.compareTo(least) < 0) {
+                neighbours = neighbours.or(() -> Optional.of(neighbours(runs)));
+                if (laps(candidate, neighbours.get())) {
+                    least = tidiness;
+                    best = candidate;
+                }
             }
         }
-        if (best == alike.pattern()) {
-            return false;
-        }
+        tally.add(best, runs.size());
         for (int run : runs) {
             patterns.set(run, best);
         }
-        tally.add(alike.pattern(), -runs.size());
-        tally.add(best, runs.size());
-        return true;
+        return best != alike.pattern();
     }
 
-    private Tidiness with(Pattern now, Pattern then, int times) {
-        tally.add(now, -times);
-        tally.add(then, times);
+    private Tidiness with(Pattern pattern, int times) {
+        tally.add(pattern, times);
         Tidiness tidiness = tally.tidiness();
-        tally.add(then, -times);
-        tally.add(now, times);
+        tally.add(pattern, -times);
         return tidiness;
     }
 
@@ -121,10 +120,10 @@ final class Tidying {
     private Set<Pattern> candidates(Alike alike, int run) {
         Set<Pattern> candidates = new LinkedHashSet<>();
         if (!alike.shape().isRaked()) {
-            TreeSet<Long> lengths = tally.cutLengths();
-            lengths.removeIf(length -> !masonry.canCut(length));
             for (long from : alike.pattern().cutLengths()) {
-                lengths.forEach(to -> retune(alike, from, to, candidates));
+                for (long to : tally.cutLengths()) {
+                    retune(alike, from, to, candidates);
+                }
             }
         }
         stack.pool(run).patterns().stream().filter(pattern -> pattern.cuts() == alike.pattern().cuts())
@@ -134,6 +133,9 @@ final class Tidying {
 
     /** The pattern with cut pieces of one length cut to another, if the joints can take up the difference. */
     private void retune(Alike alike, long from, long to, Set<Pattern> candidates) {
+        if (from == to || !masonry.canCut(to)) {
+            return;
+        }
         Pattern pattern = alike.pattern();
         long[] pieces = pattern.pieces().clone();
         long jointTotal = pattern.jointTotal();
@@ -143,7 +145,7 @@ final class Tidying {
                 jointTotal += from - to;
             }
         }
-        if (from != to && jointTotal >= masonry.least() * pattern.joints()
+        if (jointTotal >= masonry.least() * pattern.joints()
                 && jointTotal <= masonry.most() * pattern.joints()) {
             Pattern retuned = new Pattern(alike.shape(), masonry, pieces, pattern.kinds(), jointTotal);
             if (alike.shape().pins().areKept(alike.shape(), retuned)) {
