@@ -123,8 +123,10 @@ final class PlanView {
 
     PlanState state(PlanInk ink) {
         if (state.filter(known -> known.ink().equals(ink)).isEmpty()) {
-            state = Optional.of(new PlanState(project, corner, shape(), measuredLeft(), PlanState.byKey(dimensions()),
-                    underlay.map(each -> StoreyShape.of(each, project)), ink, lettering, format(),
+            List<Dimension> outside = chains().outside();
+            state = Optional.of(new PlanState(project, corner, shape(), measuredLeft(), outside,
+                    PlanState.byKey(shown(outside)), underlay.map(each -> StoreyShape.of(each, project)), ink,
+                    lettering, format(),
                     gridShown ? Optional.of(module().step()) : Optional.empty(), trouble, laid));
         }
         return state.get();
@@ -151,8 +153,8 @@ final class PlanView {
                 .orElseGet(() -> WallModule.usual(format().unit()));
     }
 
-    private List<Dimension> dimensions() {
-        Set<Dimension> shown = new LinkedHashSet<>(dimensionsShown ? chains().outside() : List.of());
+    private List<Dimension> shown(List<Dimension> outside) {
+        Set<Dimension> shown = new LinkedHashSet<>(dimensionsShown ? outside : List.of());
         measured.forEach(wall -> shown.addAll(chains().of(wall)));
         return new ArrayList<>(shown);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -29,14 +30,13 @@ public final class FreePaper {
     }
 
     /**
-     * @param tried places for the same words, the best first
+     * @param tried gives places for the same words, the best first, as often as asked
      * @return the first that lies neither on masonry nor on words, and if there is such a one, on no line either; it is
      *         taken then. Empty if there is none
      */
-    Optional<SlantedText> claim(Stream<SlantedText> tried) {
-        List<SlantedText> free = tried.filter(each -> isFree(each.bounds())).toList();
-        Optional<SlantedText> found = free.stream().filter(each -> lines.stream().noneMatch(each.bounds()::intersects))
-                .findFirst().or(() -> free.stream().findFirst());
+    Optional<SlantedText> claim(Supplier<Stream<SlantedText>> tried) {
+        Optional<SlantedText> found = tried.get().filter(each -> isFree(each.bounds()) && !isCrossed(each.bounds()))
+                .findFirst().or(() -> tried.get().filter(each -> isFree(each.bounds())).findFirst());
         found.ifPresent(each -> take(each.bounds()));
         return found;
     }
@@ -47,6 +47,10 @@ public final class FreePaper {
      */
     public boolean isFree(Rectangle box) {
         return !isWritten(box) && masonry.stream().noneMatch(outline -> isOn(box, outline));
+    }
+
+    private boolean isCrossed(Rectangle box) {
+        return lines.stream().anyMatch(box::intersects);
     }
 
     /**

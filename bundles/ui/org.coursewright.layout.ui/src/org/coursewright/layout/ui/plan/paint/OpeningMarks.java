@@ -31,7 +31,8 @@ public record OpeningMarks(PlanPlace place, Function<WallShape, List<Boolean>> s
     public Map<Opening, SlantedText> on(FreePaper paper, Collection<WallShape> walls) {
         Map<Opening, SlantedText> found = new HashMap<>();
         walls.forEach(wall -> wall.wall().getOpenings()
-                .forEach(opening -> paper.claim(places(wall, opening)).ifPresent(mark -> found.put(opening, mark))));
+                .forEach(opening -> paper.claim(() -> places(wall, opening))
+                        .ifPresent(mark -> found.put(opening, mark))));
         return found;
     }
 

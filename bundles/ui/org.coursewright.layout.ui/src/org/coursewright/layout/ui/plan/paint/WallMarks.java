@@ -43,7 +43,7 @@ public record WallMarks(PlanPlace place) {
         Optional<SlantedText> inside = stretch.flatMap(each -> inside(wall, each))
                 .filter(mark -> !paper.isWritten(mark.bounds()));
         inside.ifPresent(mark -> paper.take(mark.bounds()));
-        return inside.or(() -> stretch.flatMap(each -> paper.claim(beside(wall, each))));
+        return inside.or(() -> stretch.flatMap(each -> paper.claim(() -> beside(wall, each))));
     }
 
     private Optional<SlantedText> inside(WallShape wall, FreeStretch stretch) {

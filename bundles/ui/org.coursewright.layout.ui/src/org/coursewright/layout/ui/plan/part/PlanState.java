@@ -28,6 +28,7 @@ import org.coursewright.model.project.Project;
  * @param corner point of the plan in the upper left corner of the paper
  * @param shape how its walls lie
  * @param measuredLeft walls whose dimension strings are on their left
+ * @param outside dimensions outside the building, whether they are shown or not
  * @param dimensions that are shown
  * @param underlay another storey underneath
  * @param ink to draw with
@@ -38,12 +39,13 @@ import org.coursewright.model.project.Project;
  * @param laid how the building was last laid, for the handing of corners; empty before it was
  */
 public record PlanState(Project project, PlanPoint corner, StoreyShape shape, Set<Wall> measuredLeft,
-        Map<DimensionKey, Dimension> dimensions,
+        List<Dimension> outside, Map<DimensionKey, Dimension> dimensions,
         Optional<StoreyShape> underlay, PlanInk ink, Lettering lettering, LengthFormat format, Optional<Length> grid,
         PlanTrouble trouble, Optional<LayoutOutcome> laid) {
 
     public PlanState {
         measuredLeft = Set.copyOf(measuredLeft);
+        outside = List.copyOf(outside);
         dimensions = Collections.unmodifiableMap(new LinkedHashMap<>(dimensions));
     }
 

@@ -14,7 +14,6 @@ import org.coursewright.diagram.ui.ink.Ink;
 import org.coursewright.diagram.ui.picture.PngFile;
 import org.coursewright.diagram.ui.scale.DiagramScale;
 import org.coursewright.layout.ui.plan.dimension.Dimension;
-import org.coursewright.layout.ui.plan.dimension.DimensionChains;
 import org.coursewright.layout.ui.plan.dimension.Figures;
 import org.coursewright.layout.ui.plan.paint.DimensionPainting;
 import org.coursewright.layout.ui.plan.paint.DimensionRow;
@@ -72,7 +71,7 @@ public record StoreyPaintings(PlanState state) {
     private List<Painting> paintings(PlanPlace place) {
         PlanInk ink = PlanInk.with(Ink.LIGHT);
         List<Painting> all = new ArrayList<>();
-        List<Dimension> dimensions = new DimensionChains(state.shape()).outside();
+        List<Dimension> dimensions = state.outside();
         Wording wording = wording(dimensions, place);
         state.shape().walls().values().forEach(wall -> all.add(new WallPainting(wall, place, ink,
                 Optional.ofNullable(wording.marks().get(wall.wall())), Optional.empty(), false)));
@@ -90,10 +89,9 @@ public record StoreyPaintings(PlanState state) {
      */
     public Wording wording(Collection<Dimension> dimensions, PlanPlace place) {
         Collection<WallShape> walls = state.shape().walls().values();
-        List<Dimension> outside = new DimensionChains(state.shape()).outside();
         FreePaper paper = new FreePaper(walls.stream().map(wall -> place.pixels(wall.outline())).toList(),
-                outside.stream().flatMap(each -> lines(each, place)).toList());
-        Set<Wall> measured = outside.stream().map(Dimension::wall).collect(Collectors.toSet());
+                state.outside().stream().flatMap(each -> lines(each, place)).toList());
+        Set<Wall> measured = state.outside().stream().map(Dimension::wall).collect(Collectors.toSet());
         Map<Marked, SlantedText> marks = new HashMap<>(
                 new OpeningMarks(place, wall -> sides(wall, measured)).on(paper, walls));
         marks.putAll(new WallMarks(place).on(paper, walls));
