@@ -107,12 +107,14 @@ final class StackLayout {
         stack.add(proof.patterns());
         search();
         GuidedPatterns guided = new GuidedPatterns(stack, proof.chosen());
-        guided.add(progress);
-        search();
+        if (!isMet()) {
+            guided.add(progress);
+            search();
+        }
         if (!isMet()) {
             guided.follow(proof.patterns(), progress);
+            search();
         }
-        search();
     }
 
     /** A first choice, improved a little; only what runs cost alone bounds it. */
