@@ -1,9 +1,10 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallEnd;
@@ -42,8 +43,10 @@ record HandedWall(WallFace face, List<Turn> turns) {
 
     /** The meetings at the wall's ends, each once, the start's first. */
     static List<String> endMeetings(WallFace wall) {
-        return Stream.of(wall.start(), wall.end()).map(HandedWall::meeting).flatMap(Optional::stream).distinct()
-                .toList();
+        Set<String> meetings = new LinkedHashSet<>();
+        meeting(wall.start()).ifPresent(meetings::add);
+        meeting(wall.end()).ifPresent(meetings::add);
+        return List.copyOf(meetings);
     }
 
     private static Optional<String> meeting(WallEnd end) {

@@ -18,8 +18,11 @@ final class Handing {
         this.onOdd = Map.copyOf(onOdd);
         for (Meeting meeting : meetings) {
             this.meetings.put(meeting.id(), meeting);
-            rivals(meeting).stream().filter(mark -> !mark.equals(onOdd.get(meeting.id()))).findFirst()
-                    .ifPresent(mark -> onEven.put(meeting.id(), mark));
+            for (String mark : rivals(meeting)) {
+                if (!mark.equals(onOdd.get(meeting.id()))) {
+                    onEven.putIfAbsent(meeting.id(), mark);
+                }
+            }
         }
     }
 

@@ -11,6 +11,7 @@ final class LeastCuts {
     private final Shortfalls shortfalls;
     private final Effort effort;
     private final Map<RunShape, OptionalInt> known = new HashMap<>();
+    private final Map<RunShape, RunFiller> fillers = new HashMap<>();
 
     LeastCuts(Masonry masonry, Shortfalls shortfalls, Effort effort) {
         this.masonry = masonry;
@@ -23,11 +24,16 @@ final class LeastCuts {
         return known.computeIfAbsent(shape, this::find);
     }
 
+    /** What fills runs of that shape; the same one each time, as it remembers their gauges. */
+    RunFiller filler(RunShape shape) {
+        return fillers.computeIfAbsent(shape, each -> new RunFiller(each, shortfalls, effort));
+    }
+
     private OptionalInt find(RunShape shape) {
         if (!shape.isRaked() && shape.pins().isEmpty()) {
             return new PieceSets(shape, masonry).leastCuts();
         }
-        RunFiller filler = new RunFiller(shape, shortfalls, effort);
+        RunFiller filler = filler(shape);
         OptionalInt found = filler.leastCuts();
         boolean bounded = shape.isRaked() || found.isEmpty() || filler.isComplete();
         return bounded ? found : new PieceSets(shape, masonry).leastCuts();

@@ -32,12 +32,15 @@ final class PatternPool {
     private final Map<List<PieceSet>, List<Gauge>> gauges = new IdentityHashMap<>();
     private final Map<PieceSet, PieceOrders> orders = new IdentityHashMap<>();
 
-    /** @param leastCuts what {@link PieceSets#leastCuts} gave for the shape */
-    PatternPool(RunShape shape, Masonry masonry, Shortfalls shortfalls, Effort effort, int leastCuts) {
+    /**
+     * @param filler fills runs of the shape
+     * @param leastCuts what {@link LeastCuts#of} gave for the shape
+     */
+    PatternPool(RunShape shape, Masonry masonry, RunFiller filler, int leastCuts) {
         this.shape = shape;
         this.masonry = masonry;
         this.leastCuts = leastCuts;
-        filler = new RunFiller(shape, shortfalls, effort);
+        this.filler = filler;
         pieceSets = new PieceSets(shape, masonry);
     }
 

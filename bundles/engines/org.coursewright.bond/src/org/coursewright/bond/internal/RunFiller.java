@@ -24,7 +24,7 @@ final class RunFiller {
     private final FillTable table;
     private final Effort effort;
     private final Map<Integer, Integer> gaugesByCuts = new HashMap<>();
-    private final FillSearch search;
+    private Optional<FillSearch> search = Optional.empty();
 
     RunFiller(RunShape shape, Shortfalls shortfalls, Effort effort) {
         this.effort = effort;
@@ -33,7 +33,6 @@ final class RunFiller {
         this.shortfalls = shortfalls;
         gauges = new Gauges(shape, masonry, shortfalls);
         table = new FillTable(shape, masonry, shortfalls, effort);
-        search = new FillSearch(shape, shortfalls, gauges, effort);
     }
 
     /**
@@ -77,7 +76,10 @@ final class RunFiller {
         if (shape.isRaked() || !shape.pins().isEmpty()) {
             return best(windows, true, new FillTable.Score(mostViolations, mostCuts), mostViolations, mostCuts);
         }
-        return search.any(windows, mostViolations, mostCuts);
+        if (search.isEmpty()) {
+            search = Optional.of(new FillSearch(shape, shortfalls, gauges, effort));
+        }
+        return search.get().any(windows, mostViolations, mostCuts);
     }
 
     /** The same with some gauges only. */

@@ -33,8 +33,6 @@ final class RunStack {
 
     private final Masonry masonry;
     private final ForcedViolations forced;
-    private final Shortfalls shortfalls;
-    private final Effort effort = new Effort();
     private final LeastCuts leastCuts;
     private final Skeleton skeleton = new Skeleton(this);
     private final List<RunSpan> runs = new ArrayList<>();
@@ -47,8 +45,7 @@ final class RunStack {
     RunStack(Masonry masonry, List<List<RunSpan>> courses) {
         this.masonry = masonry;
         forced = new ForcedViolations(masonry);
-        shortfalls = new Shortfalls(masonry);
-        leastCuts = new LeastCuts(masonry, shortfalls, effort);
+        leastCuts = new LeastCuts(masonry, new Shortfalls(masonry), new Effort());
         List<Integer> below = List.of();
         for (List<RunSpan> course : courses) {
             List<Integer> here = new ArrayList<>();
@@ -69,7 +66,7 @@ final class RunStack {
     private int add(RunSpan run, int least) {
         runs.add(run);
         pools.add(poolByShape.computeIfAbsent(run.shape(),
-                shape -> new PatternPool(shape, masonry, shortfalls, effort, least)));
+                shape -> new PatternPool(shape, masonry, leastCuts.filler(shape), least)));
         contactsOf.add(new ArrayList<>());
         return runs.size() - 1;
     }
