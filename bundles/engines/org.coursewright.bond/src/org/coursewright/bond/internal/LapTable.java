@@ -2,6 +2,7 @@ package org.coursewright.bond.internal;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Lap violations between the patterns of two pools; counted once for every pair while the pools grow. */
 final class LapTable {
@@ -11,6 +12,7 @@ final class LapTable {
     private final long offset;
     private final long lap;
     private final int forced;
+    private final Optional<LapTable> mirror;
     private byte[][] counts = new byte[0][];
     private int columns;
     private LapMarks rowMarks = new LapMarks(0, 0);
@@ -19,9 +21,11 @@ final class LapTable {
     /**
      * @param offset where the upper run begins, measured from the start of the lower
      * @param forced violations of every two patterns
+     * @param mirror the table of the same pools one above the other the other way round, if there is one
      */
-    LapTable(PatternPool below, PatternPool above, long offset, long lap, int forced) {
+    LapTable(PatternPool below, PatternPool above, long offset, long lap, int forced, Optional<LapTable> mirror) {
         this.forced = forced;
+        this.mirror = mirror;
         this.below = below;
         this.above = above;
         this.offset = offset;
@@ -35,6 +39,7 @@ final class LapTable {
         if (lower.size() == counts.length && upper.size() == columns) {
             return;
         }
+        mirror.ifPresent(LapTable::grow);
         rowMarks = rowMarks.grown(lower.size(), upper.size());
         columnMarks = columnMarks.grown(upper.size(), lower.size());
         byte[][] grown = Arrays.copyOf(counts, lower.size());
@@ -50,8 +55,9 @@ final class LapTable {
     private void count(Pattern pattern, int row, int from, byte[] found) {
         List<Pattern> upper = above.patterns();
         for (int column = from; column < found.length; column++) {
-            int violations = LapCheck.violations(pattern, upper.get(column), offset, lap, forced + LapMarks.MANY)
-                    - forced;
+            int violations = mirror.isPresent()
+                    ? mirror.get().counts[column][row]
+                    : LapCheck.violations(pattern, upper.get(column), offset, lap, forced + LapMarks.MANY) - forced;
             found[column] = (byte) violations;
             if (violations > 0) {
                 rowMarks.add(row, column, violations);

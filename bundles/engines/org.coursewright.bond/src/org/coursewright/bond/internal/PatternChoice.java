@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.coursewright.measure.Progress;
 
@@ -75,7 +76,10 @@ final class PatternChoice {
     private LapTable tableOfShapes(RunStack.Contact contact) {
         PatternPool below = stack.pool(contact.below());
         PatternPool above = stack.pool(contact.above());
+        Optional<LapTable> mirror = Optional
+                .ofNullable(lapTables.get(new Shapes(above.shape(), below.shape(), -contact.offset())));
         return lapTables.computeIfAbsent(new Shapes(below.shape(), above.shape(), contact.offset()),
-                shapes -> new LapTable(below, above, contact.offset(), stack.masonry().lap(), contact.forced()));
+                shapes -> new LapTable(below, above, contact.offset(), stack.masonry().lap(), contact.forced(),
+                        mirror));
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.coursewright.bond.RandomWalls;
 import org.coursewright.bond.WallFace;
@@ -46,7 +47,7 @@ class CandidatesTest {
 
     private static LapTable table(RunStack stack, RunStack.Contact contact) {
         LapTable table = new LapTable(stack.pool(contact.below()), stack.pool(contact.above()), contact.offset(),
-                stack.masonry().lap(), contact.forced());
+                stack.masonry().lap(), contact.forced(), Optional.empty());
         table.grow();
         return table;
     }
