@@ -7,7 +7,9 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import org.coursewright.measure.Progress;
 
@@ -23,10 +25,11 @@ final class CutBound {
     /** A bound that has not settled by then is nearly always as good as it will be. */
     private static final int MOST_ROUNDS = 150;
 
-    private static final int MOST_SPLITS = 16;
+    private static final int MOST_NEARBY = 60;
+    private static final int MOST_SPLITS = 24;
     /** Where more cuts are missing than so many the bound is seldom reached, and is sought for a shorter time. */
     private static final int MOST_MISSING = 3;
-    private static final int MOST_SPLITS_WIDE = 5;
+    private static final int MOST_SPLITS_WIDE = 3;
     /** A shape with so many choices is not told apart further: eliminating its runs would take too long. */
     private static final int MOST_CHOICES = 300;
 
@@ -71,7 +74,7 @@ final class CutBound {
         int splits = 0;
         boolean settled = settle(progress);
         mostWork = MOST_SPLIT_WORK;
-        while (isWorthwhile(wanted - stack.leastCuts() - most, splits) && settled && split()) {
+        while (isWorthwhile(wanted - stack.leastCuts() - most, splits) && settled && (split(false) || split(true))) {
             settled = settle(progress);
             splits++;
         }
@@ -101,23 +104,42 @@ final class CutBound {
         for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
             ExclusionNetwork network = network(progress);
             int[] values = network.solve(progress);
-            now = choices(values);
             exact = network.isExact();
             if (!exact && mostWork < CostNetwork.MOST_WORK || work.isSpent()) {
+                now = choices(values);
                 return false;
             }
+            settled = settle(values, exact, progress);
+        }
+        return settled && exact;
+    }
+
+    /** @return whether these choices, or others that cost as much, rest on nothing that is excluded */
+    private boolean settle(int[] values, boolean exact, Progress progress) {
+        Optional<int[]> tried = Optional.of(values);
+        for (int times = 0; times < MOST_NEARBY && tried.isPresent(); times++) {
+            now = choices(tried.get());
             int extra = exact ? now.stream().mapToInt(RunChoice::extra).sum() : 0;
             if (extra >= most) {
                 most = extra;
                 chosen = now;
             }
-            settled = !exclude(values, progress) && !stars.excludes(values);
+            if (!exclude(tried.get(), progress) && !stars.excludes(tried.get())) {
+                return true;
+            }
+            tried = nearby().find(tried.get());
         }
-        return settled && exact;
+        return false;
+    }
+
+    private NearbyChoices nearby() {
+        int[] least = IntStream.range(0, stack.runs().size()).map(run -> leastExtra.getOrDefault(place(run), 0))
+                .toArray();
+        return new NearbyChoices(stack, pairs, stars, least);
     }
 
     /** Splits the choices that the least sum rests on; says whether there is any that can be. */
-    private boolean split() {
+    private boolean split(boolean last) {
         Map<RunShape, Set<RunChoice>> wanted = new LinkedHashMap<>();
         for (int run = 0; run < now.size(); run++) {
             wanted.computeIfAbsent(stack.pool(run).shape(), shape -> new HashSet<>()).add(now.get(run));
@@ -126,21 +148,21 @@ final class CutBound {
         for (int run = 0; run < now.size(); run++) {
             PatternPool pool = stack.pool(run);
             Set<RunChoice> apart = wanted.remove(pool.shape());
-            any |= apart != null && split(pool, apart);
+            any |= apart != null && split(pool, apart, last);
         }
         own.clear();
         algebra = new TableAlgebra(work);
         return any;
     }
 
-    private boolean split(PatternPool pool, Set<RunChoice> apart) {
+    private boolean split(PatternPool pool, Set<RunChoice> apart, boolean last) {
         List<RunChoice> before = pairs.choices(pool);
         List<RunChoice> after = new ArrayList<>();
         List<Integer> parts = new ArrayList<>();
         for (int index = 0; index < before.size(); index++) {
             RunChoice choice = before.get(index);
             List<RunChoice> split = apart.contains(choice) && before.size() < MOST_CHOICES
-                    ? choice.split(pool)
+                    ? choice.split(pool, last)
                     : List.<RunChoice>of();
             List<RunChoice> each = split.isEmpty() ? List.of(choice) : split;
             after.addAll(each);

@@ -93,6 +93,11 @@ final class Exclusions {
         return index;
     }
 
+    /** Whether the combination that holds a run's choice at each place of the scope is excluded. */
+    boolean holds(int[] scope, int[] chosen) {
+        return Arrays.binarySearch(indexes, index(scope, chosen)) >= 0;
+    }
+
     /** As costs of these runs together; only for few combinations. */
     CostTable costs(int[] scope) {
         if (costs.length == 0) {

@@ -13,6 +13,7 @@ import org.coursewright.measure.Progress;
 final class GuidedPatterns {
 
     private static final int VARIANTS = 8;
+    private static final int EXTRA_CUTS = 3;
 
     private final RunStack stack;
     private final List<RunChoice> chosen;
@@ -71,8 +72,7 @@ final class GuidedPatterns {
 
     private void follow(int run) {
         PatternPool pool = stack.pool(run);
-        for (Pattern pattern : pool.variants(windows(run), stack.skeleton().least(run), RunChoice.MOST_EXTRA,
-                VARIANTS)) {
+        for (Pattern pattern : pool.variants(windows(run), stack.skeleton().least(run), EXTRA_CUTS, VARIANTS)) {
             pool.add(pattern);
             partners.follow(run, pattern, true);
             partners.follow(run, pattern, false);

@@ -39,17 +39,13 @@ final class LevelFit {
             return true;
         }
         PairFit fit = new PairFit(masonry, below, above, contact.offset(), windowsBelow, windowsAbove, STEPS);
-        for (PieceSet one : sets(below, lower)) {
-            for (PieceSet other : sets(above, upper)) {
-                Optional<List<Pattern>> patterns = fit.fit(one, other);
-                if (patterns.isPresent()) {
-                    found.add(below.shape(), patterns.get().get(0));
-                    found.add(above.shape(), patterns.get().get(1));
-                }
-                if (patterns.isPresent() || fit.isExhausted()) {
-                    return true;
-                }
-            }
+        Optional<List<Pattern>> patterns = fit.fit(sets(below, lower), sets(above, upper));
+        if (patterns.isPresent()) {
+            found.add(below.shape(), patterns.get().get(0));
+            found.add(above.shape(), patterns.get().get(1));
+        }
+        if (patterns.isPresent() || fit.isExhausted()) {
+            return true;
         }
         return !lower.isGroup() || !upper.isGroup() || fit.hasSkipped();
     }

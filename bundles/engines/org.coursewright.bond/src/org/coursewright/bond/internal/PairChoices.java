@@ -24,6 +24,7 @@ final class PairChoices {
     private final boolean[] decided;
     private final boolean[] excluded;
     private Exclusions exclusions;
+    private boolean told = true;
     private final Map<Beside, Boolean> fills = new HashMap<>();
     private int ahead = 1;
 
@@ -59,13 +60,22 @@ final class PairChoices {
                 split.decided[now] = decided[before] && (same || excluded[before]);
             }
         }
-        split.tell();
+        split.told = false;
         return split;
     }
 
     /** What is known to be excluded, by choice of the lower run, then of the upper. */
     Exclusions exclusions() {
+        if (!told) {
+            exclusions = Exclusions.of(lower.size(), upper.size(), excluded);
+            told = true;
+        }
         return exclusions;
+    }
+
+    /** Whether two choices are known to exclude one another; nothing is looked into. */
+    boolean isKnown(int row, int column) {
+        return excluded[row * upper.size() + column];
     }
 
     /**
@@ -81,12 +91,7 @@ final class PairChoices {
             decideNext(row, column + step);
         }
         ahead = Math.min(2 * ahead, Math.max(lower.size(), upper.size()));
-        tell();
         return true;
-    }
-
-    private void tell() {
-        exclusions = Exclusions.of(lower.size(), upper.size(), excluded);
     }
 
     private void decideNext(int row, int column) {
@@ -113,6 +118,7 @@ final class PairChoices {
             }
             decided[row * upper.size() + column] = true;
             excluded[row * upper.size() + column] = proven;
+            told &= !proven;
         }
         return excluded[row * upper.size() + column];
     }

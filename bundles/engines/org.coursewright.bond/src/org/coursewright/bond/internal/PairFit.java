@@ -1,27 +1,22 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-
-import org.coursewright.bond.Piece;
 
 /**
  * Tells whether two runs of consecutive courses can be filled from given pieces so that all laps are kept. Both are
  * filled side by side, always the one that lags behind; then only the last joints of both have to be compared, because
  * whatever comes later lies beyond a joint that keeps its lap already. Joints at ends that are too near however the runs
- * are filled are left out of account. A "no" is a proof, as no order is left out; the search takes at most the product
- * of the numbers of states.
+ * are filled are left out of account. A "no" is a proof, as no order is left out; a search takes at most the product
+ * of the numbers of states. Sets that differ only in the lengths of their cut pieces are searched together, each joint
+ * anywhere it lies for one of them: what does not fit so fits for none.
  */
 final class PairFit {
 
     private static final int MOST_STATES = 1_000_000;
 
     private final Masonry masonry;
-    private final RunShape first;
-    private final RunShape second;
     private final long offset;
     private final Windows firstWindows;
     private final Windows secondWindows;
@@ -35,9 +30,6 @@ final class PairFit {
     private final IntList open = new IntList();
     /** States of the search at hand; kept from search to search, for clearing a few is cheaper than growing anew. */
     private long[] seen = new long[0];
-    /** By set, which states of it meet a window; sets compare by identity. */
-    private final Map<PieceSet, boolean[]> firstBlocked = new IdentityHashMap<>();
-    private final Map<PieceSet, boolean[]> secondBlocked = new IdentityHashMap<>();
     private long steps;
     private boolean skipped;
 
@@ -52,13 +44,11 @@ final class PairFit {
         this.masonry = masonry;
         this.firstPool = firstPool;
         this.secondPool = secondPool;
-        first = firstPool.shape();
-        second = secondPool.shape();
         this.offset = offset;
         this.firstWindows = firstWindows;
         this.secondWindows = secondWindows;
         this.steps = steps;
-        forced = new ForcedViolations(masonry).between(first, second, offset) > 0;
+        forced = new ForcedViolations(masonry).between(firstPool.shape(), secondPool.shape(), offset) > 0;
     }
 
     /** Whether sets too large to search have been passed over. */
@@ -72,12 +62,25 @@ final class PairFit {
     }
 
     /**
-     * Orders of both sets that keep all laps.
+     * Orders of one of the sets of each run that keep all laps.
      *
      * @return the lower run's pattern and the upper run's; empty if there are none or the search has given up
      */
-    Optional<List<Pattern>> fit(PieceSet one, PieceSet other) {
-        long states = PieceOrders.states(one) * PieceOrders.states(other);
+    Optional<List<Pattern>> fit(List<PieceSet> lower, List<PieceSet> upper) {
+        for (List<PieceSet> ones : firstPool.alike(lower)) {
+            for (List<PieceSet> others : secondPool.alike(upper)) {
+                Optional<List<Pattern>> found = fitAlike(ones, others);
+                if (found.isPresent() || isExhausted()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Sets of one make-up are looked at together; only where some of them might fit they are told apart. */
+    private Optional<List<Pattern>> fitAlike(List<PieceSet> ones, List<PieceSet> others) {
+        long states = ones.get(0).states() * others.get(0).states();
         boolean large = states > MOST_STATES;
         skipped |= large;
         if (large || isExhausted()) {
@@ -85,44 +88,52 @@ final class PairFit {
         }
         int words = Math.toIntExact(states / Long.SIZE) + 1;
         seen = seen.length < words ? new long[words] : seen;
+        PieceOrders one = firstPool.orders(ones);
+        PieceOrders other = secondPool.orders(others);
         Search search = new Search(one, other);
-        Optional<List<Pattern>> found = search.run();
+        int last = search.run();
+        boolean apart = ones.size() == 1 && others.size() == 1;
+        Optional<List<Pattern>> found = last >= 0 && apart ? Optional.of(search.patterns(last)) : Optional.empty();
         search.forget();
-        return found;
+        return last < 0 || apart ? found : fitHalves(one, other, ones, others);
+    }
+
+    private Optional<List<Pattern>> fitHalves(PieceOrders one, PieceOrders other, List<PieceSet> ones,
+            List<PieceSet> others) {
+        boolean first = ones.size() >= others.size();
+        for (List<PieceSet> half : (first ? one : other).halves()) {
+            Optional<List<Pattern>> found = first ? fitAlike(half, others) : fitAlike(ones, half);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
     }
 
     /** One search, depth first. */
     private final class Search {
-        private final PieceSet one;
-        private final PieceSet other;
         private final PieceOrders ones;
         private final PieceOrders others;
         private final long oneScale;
         private final long otherScale;
         private final long shift;
-        private final long oneWidth;
-        private final long otherWidth;
         private final long lap;
-        private final boolean[] oneBlocked;
-        private final boolean[] otherBlocked;
+        private final Windows.Grid oneWindows;
+        private final Windows.Grid otherWindows;
 
-        Search(PieceSet one, PieceSet other) {
-            this.one = one;
-            this.other = other;
-            oneScale = Math.max(1, one.joints());
-            otherScale = Math.max(1, other.joints());
-            ones = firstPool.orders(one);
-            others = secondPool.orders(other);
-            oneBlocked = firstBlocked.computeIfAbsent(one, set -> ones.blocked(firstWindows.grid(set.joints())));
-            otherBlocked = secondBlocked.computeIfAbsent(other,
-                    set -> others.blocked(secondWindows.grid(set.joints())));
+        Search(PieceOrders ones, PieceOrders others) {
+            this.ones = ones;
+            this.others = others;
+            oneScale = Math.max(1, ones.joints());
+            otherScale = Math.max(1, others.joints());
+            oneWindows = firstWindows.grid(ones.joints());
+            otherWindows = secondWindows.grid(others.joints());
             shift = offset * oneScale * otherScale;
-            oneWidth = one.jointTotal() * otherScale;
-            otherWidth = other.jointTotal() * oneScale;
             lap = masonry.lap() * oneScale * otherScale;
         }
 
-        Optional<List<Pattern>> run() {
+        /** @return where the last step of both stands in the lists of states, or -1 if there is no way to it */
+        int run() {
             visit(0, 0, -1);
             while (!open.isEmpty() && !isExhausted()) {
                 steps--;
@@ -130,11 +141,11 @@ final class PairFit {
                 int at = firstStates.get(index);
                 int beside = secondStates.get(index);
                 if (ones.isLast(at) && others.isLast(beside)) {
-                    return Optional.of(patterns(index));
+                    return index;
                 }
                 extend(at, beside, index);
             }
-            return Optional.empty();
+            return -1;
         }
 
         void forget() {
@@ -156,14 +167,14 @@ final class PairFit {
             if (others.isLast(beside) || !ones.isLast(at) && lags(at, beside)) {
                 for (int kind = 0; kind < ones.kinds(); kind++) {
                     int next = ones.next(at, kind);
-                    if (next >= 0 && !oneBlocked[next]) {
+                    if (next >= 0 && !isBlocked(ones, next, oneWindows)) {
                         visit(next, beside, index);
                     }
                 }
             } else {
                 for (int kind = 0; kind < others.kinds(); kind++) {
                     int next = others.next(beside, kind);
-                    if (next >= 0 && !otherBlocked[next]) {
+                    if (next >= 0 && !isBlocked(others, next, otherWindows)) {
                         visit(at, next, index);
                     }
                 }
@@ -175,6 +186,11 @@ final class PairFit {
                 return true;
             }
             return others.hasJoint(beside) && start(at) <= otherStart(beside);
+        }
+
+        /** Whether a joint between pieces meets a window, whichever of the sets it is. */
+        private boolean isBlocked(PieceOrders orders, int state, Windows.Grid windows) {
+            return !orders.isLast(state) && windows.isMet(orders.startMost(state), orders.endLeast(state));
         }
 
         private void visit(int at, int beside, int parent) {
@@ -196,25 +212,24 @@ final class PairFit {
             if (!ones.hasJoint(at) || !others.hasJoint(beside)) {
                 return true;
             }
-            long start = start(at);
-            long otherStart = otherStart(beside);
-            boolean kept = otherStart - start - oneWidth >= lap || start - otherStart - otherWidth >= lap;
+            boolean kept = otherStart(beside) - ones.endLeast(at) * otherScale >= lap
+                    || start(at) - others.endLeast(beside) * oneScale - shift >= lap;
             return kept || forced && isEnd(ones, at) && isEnd(others, beside);
         }
 
         private long start(int at) {
-            return ones.jointStart(at) * otherScale;
+            return ones.startMost(at) * otherScale;
         }
 
         private long otherStart(int beside) {
-            return others.jointStart(beside) * oneScale + shift;
+            return others.startMost(beside) * oneScale + shift;
         }
 
         private boolean isEnd(PieceOrders orders, int state) {
             return state == 0 || orders.isLast(state);
         }
 
-        private List<Pattern> patterns(int last) {
+        List<Pattern> patterns(int last) {
             List<PieceKind> lower = new ArrayList<>();
             List<PieceKind> upper = new ArrayList<>();
             for (int index = last; parents.get(index) >= 0; index = parents.get(index)) {
@@ -226,12 +241,7 @@ final class PairFit {
                     lower.add(0, ones.between(firstStates.get(before), at));
                 }
             }
-            return List.of(pattern(first, one, lower), pattern(second, other, upper));
-        }
-
-        private Pattern pattern(RunShape shape, PieceSet set, List<PieceKind> order) {
-            return new Pattern(shape, masonry, order.stream().mapToLong(PieceKind::length).toArray(),
-                    order.stream().map(PieceKind::origin).toArray(Piece.Kind[]::new), set.jointTotal());
+            return List.of(ones.pattern(lower), others.pattern(upper));
         }
     }
 }

@@ -60,13 +60,10 @@ final class PairRepair {
                 windows(contact.above(), contact.below(), chosen, sides != Sides.BELOW), STEPS);
         for (int extra = 0; extra <= MOST_EXTRA; extra++) {
             for (int lower = 0; lower <= extra; lower++) {
-                for (PieceSet one : below.sets(below.leastCuts() + lower)) {
-                    for (PieceSet other : above.sets(above.leastCuts() + extra - lower)) {
-                        Optional<List<Pattern>> found = fit.fit(one, other);
-                        if (found.isPresent() || fit.isExhausted()) {
-                            return found;
-                        }
-                    }
+                Optional<List<Pattern>> found = fit.fit(below.sets(below.leastCuts() + lower),
+                        above.sets(above.leastCuts() + extra - lower));
+                if (found.isPresent() || fit.isExhausted()) {
+                    return found;
                 }
             }
         }

@@ -1,9 +1,13 @@
 package org.coursewright.bond.internal;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +21,7 @@ final class PatternPool {
     private static final int ENOUGH_SPECIALS = 2;
     /** No more gauges than these are all looked at when a run is priced. */
     private static final int FEW_GAUGES = 300;
-    /** Orders of so many sets are remembered: those of thousands would take much memory. */
+    /** So many orders are remembered: thousands would take much memory. */
     private static final int MOST_ORDERS = 600;
 
     private final RunShape shape;
@@ -30,7 +34,8 @@ final class PatternPool {
     private final Map<Integer, List<PieceSet>> setsByCuts = new HashMap<>();
     private final Map<List<Integer>, Optional<List<PieceSet>>> allSets = new HashMap<>();
     private final Map<List<PieceSet>, List<Gauge>> gauges = new IdentityHashMap<>();
-    private final Map<PieceSet, PieceOrders> orders = new IdentityHashMap<>();
+    private final Map<List<PieceSet>, List<List<PieceSet>>> alike = new IdentityHashMap<>();
+    private final Map<List<PieceSet>, PieceOrders> orders = new IdentityHashMap<>();
 
     /**
      * @param filler fills runs of the shape
@@ -120,12 +125,18 @@ final class PatternPool {
                 .distinct().toList());
     }
 
-    /** The orders of a set of this shape's pieces. */
-    PieceOrders orders(PieceSet set) {
+    /** Sets of one make-up together. */
+    List<List<PieceSet>> alike(List<PieceSet> sets) {
+        return alike.computeIfAbsent(sets, each -> List
+                .copyOf(each.stream().collect(groupingBy(PieceSet::makeUp, LinkedHashMap::new, toList())).values()));
+    }
+
+    /** The orders of sets of this shape's pieces, all of one make-up. */
+    PieceOrders orders(List<PieceSet> sets) {
         if (orders.size() > MOST_ORDERS) {
             orders.clear();
         }
-        return orders.computeIfAbsent(set, each -> new PieceOrders(shape, masonry, each));
+        return orders.computeIfAbsent(sets, each -> new PieceOrders(shape, masonry, each));
     }
 
     /**
@@ -185,8 +196,7 @@ final class PatternPool {
         if (!filler.isComplete()) {
             return true;
         }
-        Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(0, cuts), mostMet, cuts)
-                .or(() -> filler.any(windows, mostMet, cuts));
+        Optional<Pattern> found = filler.any(windows, mostMet, cuts);
         found.ifPresent(shown);
         return found.isPresent() || !filler.isComplete();
     }

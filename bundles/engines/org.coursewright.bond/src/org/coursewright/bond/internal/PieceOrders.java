@@ -1,33 +1,60 @@
 package org.coursewright.bond.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.coursewright.bond.Piece;
 
 /**
- * All orders of a set of pieces as steps between states. A state says how many pieces of each kind have been used, and
- * so where the joint after them lies; state 0 has used none, the last state all.
+ * All orders of the pieces of a set as steps between states; or of several sets that differ only in the lengths of their
+ * cut pieces, seen together. A state says how many pieces of each kind have been used, and so where the joint after them
+ * lies, between two bounds if there are several sets; state 0 has used none, the last state all.
+ *
+ * <p>The joints of a run share what its pieces leave of it, so after k pieces, of m joints in all and with s joints before
+ * the first piece, a joint begins at m times the pieces used and (k - 1 + s) times what is left. For every kind of piece
+ * that is linear in its length, and so greatest and least at the ends of what its length ranges over.
  */
 final class PieceOrders {
 
     private final RunShape shape;
     private final Masonry masonry;
+    private final List<PieceSet> sets;
     private final List<PieceKind> kinds;
+    /** The least and the greatest length of the pieces of every kind. */
+    private final long[] shortest;
+    private final long[] longest;
     private final int[] strides;
     private final int states;
-    private final long[] jointStarts;
+    private final long[] startMost;
+    private final long[] endLeast;
     /** By state, one bit for each kind of which there are pieces left. */
     private final int[] left;
     private final int startJoints;
     private final int joints;
     private final int pieces;
-    private final long jointTotal;
+    private List<List<PieceSet>> halves = List.of();
 
-    PieceOrders(RunShape shape, Masonry masonry, PieceSet set) {
+    /** @param sets at least one, all of one {@linkplain PieceSet#makeUp make-up} */
+    PieceOrders(RunShape shape, Masonry masonry, List<PieceSet> sets) {
         this.shape = shape;
         this.masonry = masonry;
-        kinds = PieceKind.of(set, masonry);
+        this.sets = sets;
+        kinds = PieceKind.of(sets.get(0), masonry);
+        shortest = kinds.stream().mapToLong(PieceKind::length).toArray();
+        longest = shortest.clone();
+        for (PieceSet set : sets.subList(1, sets.size())) {
+            List<PieceKind> each = PieceKind.of(set, masonry);
+            for (int kind = 0; kind < shortest.length; kind++) {
+                shortest[kind] = Math.min(shortest[kind], each.get(kind).length());
+                longest[kind] = Math.max(longest[kind], each.get(kind).length());
+            }
+        }
+        startJoints = shape.startJoints();
+        joints = sets.get(0).joints();
+        pieces = sets.get(0).pieces();
         strides = new int[kinds.size()];
         int product = 1;
         for (int kind = 0; kind < strides.length; kind++) {
@@ -35,27 +62,67 @@ final class PieceOrders {
             product = Math.multiplyExact(product, kinds.get(kind).count() + 1);
         }
         states = product;
-        startJoints = shape.startJoints();
-        joints = set.joints();
-        pieces = set.pieces();
-        jointStarts = new long[states];
+        startMost = new long[states];
+        endLeast = new long[states];
         left = new int[states];
-        jointStarts[0] = (startJoints - 1L) * set.jointTotal();
-        jointTotal = set.jointTotal();
-        left[0] = (1 << strides.length) - 1;
-        for (int state = 1; state < states; state++) {
-            int kind = 0;
-            while (used(state, kind) == 0) {
-                kind++;
-            }
-            for (int more = 0; more < strides.length; more++) {
-                left[state] |= used(state, more) < kinds.get(more).count() ? 1 << more : 0;
-            }
-            jointStarts[state] = jointStarts[state - strides[kind]] + kinds.get(kind).length() * joints + jointTotal;
+        int[] used = new int[strides.length];
+        for (int state = 0; state < states; state++) {
+            note(state, used);
+            count(used);
         }
     }
 
-    /** All orders as patterns; none if there are more than {@code most}. */
+    private void note(int state, int[] used) {
+        int before = startJoints - 1;
+        for (int kind = 0; kind < used.length; kind++) {
+            before += used[kind];
+            left[state] |= used[kind] < kinds.get(kind).count() ? 1 << kind : 0;
+        }
+        long start = before * shape.length();
+        long end = start + shape.length();
+        for (int kind = 0; kind < used.length; kind++) {
+            int count = kinds.get(kind).count();
+            long toStart = (long) joints * used[kind] - (long) count * before;
+            long toEnd = toStart - count;
+            start += toStart * (toStart < 0 ? shortest[kind] : longest[kind]);
+            end += toEnd * (toEnd < 0 ? longest[kind] : shortest[kind]);
+        }
+        startMost[state] = start;
+        endLeast[state] = end;
+    }
+
+    /** Goes on to the numbers used in the next state. */
+    private void count(int[] used) {
+        int kind = 0;
+        while (kind < used.length && ++used[kind] > kinds.get(kind).count()) {
+            used[kind++] = 0;
+        }
+    }
+
+    /** Half of the sets and the others, apart where their lengths differ most; empty for one set alone. */
+    List<List<PieceSet>> halves() {
+        if (halves.isEmpty() && sets.size() > 1) {
+            halves = split();
+        }
+        return halves;
+    }
+
+    private List<List<PieceSet>> split() {
+        int widest = 0;
+        for (int kind = 1; kind < shortest.length; kind++) {
+            widest = longest[kind] - shortest[kind] > longest[widest] - shortest[widest] ? kind : widest;
+        }
+        Map<PieceSet, Long> lengths = new IdentityHashMap<>();
+        for (PieceSet set : sets) {
+            lengths.put(set, PieceKind.of(set, masonry).get(widest).length());
+        }
+        List<PieceSet> sorted = new ArrayList<>(sets);
+        sorted.sort(Comparator.comparingLong(lengths::get));
+        int half = sorted.size() / 2;
+        return List.of(List.copyOf(sorted.subList(0, half)), List.copyOf(sorted.subList(half, sorted.size())));
+    }
+
+    /** All orders as patterns; none if there are more than {@code most}. Only for the orders of one set. */
     List<Pattern> all(int most) {
         List<Pattern> patterns = new ArrayList<>();
         follow(0, new ArrayList<>(), most, patterns);
@@ -64,8 +131,7 @@ final class PieceOrders {
 
     private void follow(int state, List<PieceKind> order, int most, List<Pattern> patterns) {
         if (isLast(state)) {
-            patterns.add(new Pattern(shape, masonry, order.stream().mapToLong(PieceKind::length).toArray(),
-                    order.stream().map(PieceKind::origin).toArray(Piece.Kind[]::new), jointTotal));
+            patterns.add(pattern(order));
         }
         for (int kind = 0; kind < strides.length && patterns.size() <= most; kind++) {
             if (next(state, kind) >= 0) {
@@ -76,25 +142,23 @@ final class PieceOrders {
         }
     }
 
-    /** How many states the orders of a set have at most. */
-    static long states(PieceSet set) {
-        long states = set.wholes() + 1L;
-        for (int special : set.specials()) {
-            states = Math.min(Integer.MAX_VALUE, states * (special + 1));
-        }
-        return Math.min(Integer.MAX_VALUE, states << Math.min(set.cuts().length, Integer.SIZE - 2));
+    /** The pattern of one order. Only for the orders of one set. */
+    Pattern pattern(List<PieceKind> order) {
+        return new Pattern(shape, masonry, order.stream().mapToLong(PieceKind::length).toArray(),
+                order.stream().map(PieceKind::origin).toArray(Piece.Kind[]::new), sets.get(0).jointTotal());
     }
 
     int states() {
         return states;
     }
 
-    private int used(int state, int kind) {
-        return state / strides[kind] % (kinds.get(kind).count() + 1);
-    }
-
     int kinds() {
         return strides.length;
+    }
+
+    /** How many joints the run has; starts and ends are told times this number. */
+    int joints() {
+        return joints;
     }
 
     /** The kind of the piece between a state and one that {@link #next} gave for it. */
@@ -112,15 +176,6 @@ final class PieceOrders {
         return (left[state] >>> kind & 1) == 0 ? -1 : state + strides[kind];
     }
 
-    /** By state, whether the joint after the pieces used, if it is one between pieces, meets a window. */
-    boolean[] blocked(Windows.Grid windows) {
-        boolean[] blocked = new boolean[states];
-        for (int state = 1; state < states - 1; state++) {
-            blocked[state] = windows.isMet(jointStarts[state], jointStarts[state] + jointTotal);
-        }
-        return blocked;
-    }
-
     boolean isLast(int state) {
         return state == states - 1;
     }
@@ -133,8 +188,13 @@ final class PieceOrders {
         return !isLast(state) || joints - startJoints == pieces;
     }
 
-    /** Where that joint begins, from the start of the run and times the number of joints. */
-    long jointStart(int state) {
-        return jointStarts[state];
+    /** Before where that joint begins, for any of the sets, from the start of the run and times the number of joints. */
+    long startMost(int state) {
+        return startMost[state];
+    }
+
+    /** Behind where that joint ends, in the same way. */
+    long endLeast(int state) {
+        return endLeast[state];
     }
 }

@@ -1,5 +1,8 @@
 package org.coursewright.bond.internal;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Pieces that fill a level run with joints in range, in no order.
  *
@@ -21,5 +24,27 @@ record PieceSet(int wholes, int[] specials, long[] cuts, int joints, long jointT
 
     int pieces() {
         return wholes + specialCount() + cuts.length;
+    }
+
+    /** How many ways there are, at most, to have used some of the pieces. */
+    long states() {
+        long states = wholes + 1L;
+        for (int special : specials) {
+            states = Math.min(Integer.MAX_VALUE, states * (special + 1));
+        }
+        return Math.min(Integer.MAX_VALUE, states << Math.min(cuts.length, Integer.SIZE - 2));
+    }
+
+    /** What sets have in common that differ only in the lengths of their cut pieces: they have alike orders. */
+    List<Integer> makeUp() {
+        List<Integer> makeUp = new ArrayList<>();
+        makeUp.add(wholes);
+        for (int special : specials) {
+            makeUp.add(special);
+        }
+        for (int cut = 1; cut <= cuts.length; cut++) {
+            makeUp.add(cut < cuts.length && cuts[cut] == cuts[cut - 1] ? 1 : 0);
+        }
+        return makeUp;
     }
 }

@@ -176,6 +176,9 @@ final class PieceSets {
 
         /** Cut lengths that add up to the total, none shorter than the one before. */
         private void split(List<PieceSet> sets, long[] lengths, int index, long total) {
+            if (sets.size() > most) {
+                return;
+            }
             int more = cuts - index - 1;
             if (more == 0) {
                 lengths[index] = total;

@@ -16,14 +16,16 @@ import java.util.Optional;
 record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
 
     /** So many extra cuts are taken to suit every neighbour. */
-    static final int MOST_EXTRA = 3;
+    static final int MOST_EXTRA = 4;
 
     private static final int MOST_PATTERNS = 24;
     private static final int MOST_SETS = 400;
     private static final int MOST_SETS_APART = 4000;
+    private static final int MOST_SETS_LAST = 20_000;
     private static final int GROUP = 8;
     private static final int MOST_GROUPS = 12;
     private static final int MOST_ORDERS = 60;
+    private static final int MOST_ORDERS_LAST = 300;
 
     /** All choices of runs of one shape; patterns are told apart where those without extra cuts are few. */
     static List<RunChoice> of(PatternPool pool) {
@@ -59,7 +61,7 @@ record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
      *
      * @return empty if it is not told apart any further
      */
-    List<RunChoice> split(PatternPool pool) {
+    List<RunChoice> split(PatternPool pool, boolean last) {
         if (sets.size() > 1) {
             int half = sets.size() / 2;
             return List.of(new RunChoice(Optional.empty(), sets.subList(0, half), extra),
@@ -68,10 +70,11 @@ record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extra) {
         if (sets.isEmpty()) {
             return extra == MOST_EXTRA || pattern.isPresent()
                     ? List.of()
-                    : pool.allSets(pool.leastCuts() + extra, MOST_SETS_APART).map(RunChoice::groups).orElse(List.of())
+                    : pool.allSets(pool.leastCuts() + extra, last ? MOST_SETS_LAST : MOST_SETS_APART)
+                            .map(RunChoice::groups).orElse(List.of())
                             .stream().map(group -> new RunChoice(Optional.empty(), group, extra)).toList();
         }
-        return pool.orders(sets.get(0)).all(MOST_ORDERS).stream()
+        return pool.orders(sets).all(last ? MOST_ORDERS_LAST : MOST_ORDERS).stream()
                 .map(order -> new RunChoice(Optional.of(order), List.of(), extra)).toList();
     }
 

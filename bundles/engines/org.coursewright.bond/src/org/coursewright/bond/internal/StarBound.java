@@ -35,6 +35,11 @@ final class StarBound {
         known.addTo(network);
     }
 
+    /** Whether a run's choice is known to be excluded by the choices round it; nothing is looked into. */
+    boolean isKnown(int run, int[] values) {
+        return known.isKnown(run, values);
+    }
+
     /** Tells the choices of one shape apart further. */
     void split(RunShape shape, int[] parts) {
         known.split(run -> stack.pool(run).shape().equals(shape), parts);

@@ -1,6 +1,8 @@
 package org.coursewright.bond.internal;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,14 +46,38 @@ final class StarExclusions {
         }
     }
 
+    private record Scoped(int[] scope, Star star) {
+    }
+
     private final Map<List<Object>, Star> stars = new LinkedHashMap<>();
+    private final Map<Integer, List<Scoped>> byRun = new HashMap<>();
+
+    private void note(Star star) {
+        for (int[] scope : star.scopes) {
+            for (int run : scope) {
+                byRun.computeIfAbsent(run, unknown -> new ArrayList<>()).add(new Scoped(scope, star));
+            }
+        }
+    }
 
     /** @param choices by run, how many choices it has */
     Star star(List<Object> key, Supplier<List<int[]>> scopes, IntUnaryOperator choices) {
         return stars.computeIfAbsent(key, unknown -> {
             List<int[]> found = scopes.get();
-            return new Star(found, Exclusions.none(Arrays.stream(found.get(0)).map(choices).toArray()));
+            Star star = new Star(found, Exclusions.none(Arrays.stream(found.get(0)).map(choices).toArray()));
+            note(star);
+            return star;
         });
+    }
+
+    /** Whether choices are known to exclude one another, that of one run among them. */
+    boolean isKnown(int run, int[] chosen) {
+        for (Scoped each : byRun.getOrDefault(run, List.of())) {
+            if (each.star().exclusions.holds(each.scope(), chosen)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     void addTo(ExclusionNetwork network) {
@@ -71,5 +97,7 @@ final class StarExclusions {
             }
             return star.exclusions.count() > MOST_EXCLUDED;
         });
+        byRun.clear();
+        stars.values().forEach(this::note);
     }
 }
