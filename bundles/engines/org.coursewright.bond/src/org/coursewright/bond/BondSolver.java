@@ -1,7 +1,7 @@
 package org.coursewright.bond;
 
-import org.coursewright.bond.internal.RememberingBondSolver;
-import org.coursewright.bond.internal.StandardBondSolver;
+import org.coursewright.bond.internal.building.RememberingBondSolver;
+import org.coursewright.bond.internal.building.StandardBondSolver;
 import org.coursewright.measure.Progress;
 
 /** Lays the walls of a request. */

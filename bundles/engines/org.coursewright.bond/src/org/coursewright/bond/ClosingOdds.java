@@ -1,6 +1,6 @@
 package org.coursewright.bond;
 
-import org.coursewright.bond.internal.NormalDistribution;
+import org.coursewright.bond.internal.odds.NormalDistribution;
 import org.coursewright.measure.Length;
 
 /**

@@ -3,7 +3,7 @@ package org.coursewright.bond;
 import java.util.List;
 import java.util.Objects;
 
-import org.coursewright.bond.internal.CutInquiry;
+import org.coursewright.bond.internal.reason.CutInquiry;
 
 /**
  * Explains the cuts of a result. What a run needs by itself is recomputed for every run that has cuts, also as it would

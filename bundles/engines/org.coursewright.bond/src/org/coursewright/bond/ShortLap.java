@@ -3,7 +3,7 @@ package org.coursewright.bond;
 import java.util.List;
 import java.util.Objects;
 
-import org.coursewright.bond.internal.LapPlaces;
+import org.coursewright.bond.internal.lap.LapPlaces;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthRatio;
 

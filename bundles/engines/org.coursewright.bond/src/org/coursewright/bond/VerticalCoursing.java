@@ -3,7 +3,7 @@ package org.coursewright.bond;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.coursewright.bond.internal.LiftPlan;
+import org.coursewright.bond.internal.coursing.LiftPlan;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.LengthRatio;
 

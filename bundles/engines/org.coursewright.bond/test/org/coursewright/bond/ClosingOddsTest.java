@@ -32,11 +32,11 @@ class ClosingOddsTest {
     void ownDistributionAgreesWithTheReference() {
         for (double z = -8; z <= 8; z += 0.01) {
             double reference = NORMAL.cumulativeProbability(z);
-            assertThat(org.coursewright.bond.internal.NormalDistribution.cumulative(z)).isCloseTo(reference,
+            assertThat(org.coursewright.bond.internal.odds.NormalDistribution.cumulative(z)).isCloseTo(reference,
                     within(1e-12 * Math.max(reference, 1e-9) + 1e-15));
         }
         for (double probability : new double[]{1e-9, 0.001, 0.05, 0.5, 0.9, 0.95, 0.99, 0.999999}) {
-            assertThat(org.coursewright.bond.internal.NormalDistribution.quantile(probability))
+            assertThat(org.coursewright.bond.internal.odds.NormalDistribution.quantile(probability))
                     .isCloseTo(NORMAL.inverseCumulativeProbability(probability), within(1e-7));
         }
     }

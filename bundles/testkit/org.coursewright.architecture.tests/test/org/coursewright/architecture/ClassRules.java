@@ -11,6 +11,8 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
 
 import org.coursewright.architecture.Layering.Allowance;
 
@@ -24,6 +26,8 @@ import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 
 /** What compiled classes may use. */
 final class ClassRules {
+
+    private static final Pattern INTERNAL = Pattern.compile("\\.internal(\\..*)?$");
 
     private ClassRules() {
     }
@@ -74,18 +78,34 @@ final class ClassRules {
      * the entry makes what is behind it, and that speaks in the entry's terms.
      */
     static ArchRule noPackageCycles() {
-        return SlicesRuleDefinition.slices().assignedFrom(new ByPackage()).should().beFreeOfCycles();
+        return noCycles("packages", name -> SliceIdentifier.of(name.replaceFirst("\\.internal$", "")));
     }
 
-    private static final class ByPackage implements SliceAssignment {
+    /** The same where all that lies behind an entry, in packages below {@code internal} too, counts as one with it. */
+    static ArchRule noEntryCycles() {
+        return noCycles("entries", name -> SliceIdentifier.of(INTERNAL.matcher(name).replaceFirst("")));
+    }
+
+    /** Packages that lie behind entries form no circle by themselves either. */
+    static ArchRule noInternalPackageCycles() {
+        return noCycles("internal packages",
+                name -> INTERNAL.matcher(name).find() ? SliceIdentifier.of(name) : SliceIdentifier.ignore());
+    }
+
+    private static ArchRule noCycles(String description, Function<String, SliceIdentifier> byPackage) {
+        return SlicesRuleDefinition.slices().assignedFrom(new ByPackage(description, byPackage)).should()
+                .beFreeOfCycles();
+    }
+
+    private record ByPackage(String description, Function<String, SliceIdentifier> byName) implements SliceAssignment {
         @Override
         public SliceIdentifier getIdentifierOf(JavaClass type) {
-            return SliceIdentifier.of(type.getPackageName().replaceFirst("\\.internal$", ""));
+            return byName.apply(type.getPackageName());
         }
 
         @Override
         public String getDescription() {
-            return "packages";
+            return description;
         }
     }
 }

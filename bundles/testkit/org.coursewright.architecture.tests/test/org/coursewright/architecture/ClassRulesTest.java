@@ -14,6 +14,8 @@ import java.util.stream.Collectors;
 import org.coursewright.architecture.Layering.Allowance;
 import org.coursewright.architecture.fixture.Breaches;
 import org.coursewright.architecture.fixture.cycle.Round;
+import org.coursewright.architecture.fixture.internal.back.Back;
+import org.coursewright.architecture.fixture.internal.there.There;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +44,8 @@ class ClassRulesTest {
         layers = bundles.stream().collect(Collectors.toMap(Bundle::name, Bundle::layer));
         compiled = folders.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
                 entry -> new ClassFileImporter().importPath(entry.getValue())));
-        breaches = new ClassFileImporter().importClasses(Breaches.class, Round.class);
+        breaches = new ClassFileImporter().importClasses(Breaches.class, Round.class,
+                There.class, Back.class);
     }
 
     static List<String> bundles() {
@@ -130,12 +133,23 @@ class ClassRulesTest {
     @ParameterizedTest
     @MethodSource("handWritten")
     void packagesFormNoCircle(String bundle) {
-        check(bundle, ClassRules.noPackageCycles());
+        if (layers.get(bundle).equals("engines")) {
+            check(bundle, ClassRules.noEntryCycles());
+            check(bundle, ClassRules.noInternalPackageCycles());
+        } else {
+            check(bundle, ClassRules.noPackageCycles());
+        }
     }
 
     @Test
     void circleOfPackagesIsReported() {
         assertBroken(ClassRules.noPackageCycles(), "Cycle detected");
+        assertBroken(ClassRules.noEntryCycles(), "Cycle detected");
+    }
+
+    @Test
+    void circleOfInternalPackagesIsReported() {
+        assertBroken(ClassRules.noInternalPackageCycles(), "Cycle detected");
     }
 
     private static String[] engines() {

@@ -7,6 +7,14 @@ import java.util.Map;
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallFace;
+import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.building.RequestCheck;
+import org.coursewright.bond.internal.handing.Handing;
+import org.coursewright.bond.internal.lap.ForcedViolations;
+import org.coursewright.bond.internal.lap.StraightJoints;
+import org.coursewright.bond.internal.run.Masonry;
+import org.coursewright.bond.internal.run.RunFinder;
+import org.coursewright.bond.internal.run.RunSpan;
 
 /**
  * The runs of a wall whose corners are handed, and what no layout of them goes below. Those of the same wall with a

@@ -8,6 +8,12 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 
+import org.coursewright.bond.internal.pieces.PieceSets;
+import org.coursewright.bond.internal.run.Masonry;
+import org.coursewright.bond.internal.run.PieceSet;
+import org.coursewright.bond.internal.run.Preference;
+import org.coursewright.bond.internal.run.RunShape;
+
 /** Some orders of pieces that fill a level run with the fewest cuts: those that are not whole near its ends. */
 final class FewestCuts {
 

@@ -6,6 +6,11 @@ import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
+import org.coursewright.bond.internal.building.Handed;
+import org.coursewright.bond.internal.building.HandingSearch;
+import org.coursewright.bond.internal.building.Layings;
+import org.coursewright.bond.internal.building.RequestCheck;
+import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.measure.Progress;
 
 /**

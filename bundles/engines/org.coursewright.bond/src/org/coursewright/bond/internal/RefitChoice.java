@@ -3,6 +3,8 @@ package org.coursewright.bond.internal;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.lap.StraightJoints;
 import org.coursewright.measure.Progress;
 
 /**

@@ -2,6 +2,9 @@ package org.coursewright.bond.internal;
 
 import java.util.Arrays;
 
+import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.lap.LapCheck;
+
 /** Short laps between two runs one over the other, for every way to fill the one and the other; counted when asked for. */
 final class RefitLaps {
 

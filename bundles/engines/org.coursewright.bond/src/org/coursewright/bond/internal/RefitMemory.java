@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.coursewright.bond.internal.run.Masonry;
+import org.coursewright.bond.internal.run.RunShape;
+
 /**
  * What has been found of runs of one masonry while walls were fitted to changes: the same runs come up for many values of a
  * dimension, in courses laid alike, and again when another dimension changes too.

@@ -3,6 +3,8 @@ package org.coursewright.bond.internal;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 
+import org.coursewright.bond.internal.choice.CostNetwork;
+
 /** A run and the way chosen to fill it. */
 final class RefitRun {
 

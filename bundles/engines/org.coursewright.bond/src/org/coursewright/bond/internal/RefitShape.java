@@ -1,5 +1,9 @@
 package org.coursewright.bond.internal;
 
+import org.coursewright.bond.internal.pieces.PieceSets;
+import org.coursewright.bond.internal.run.Masonry;
+import org.coursewright.bond.internal.run.RunShape;
+
 /** What has been found of runs of one shape. */
 final class RefitShape {
 

@@ -11,6 +11,11 @@ import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
 import org.coursewright.bond.RunEnd;
 import org.coursewright.bond.WallLayout;
+import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.run.Masonry;
+import org.coursewright.bond.internal.run.Pattern;
+import org.coursewright.bond.internal.run.RunShape;
+import org.coursewright.bond.internal.run.RunSpan;
 import org.coursewright.measure.Progress;
 
 /**

@@ -2,6 +2,8 @@ package org.coursewright.bond.internal;
 
 import java.util.List;
 
+import org.coursewright.bond.internal.run.Pattern;
+
 /** Ways to fill a run. Equal only to itself, so that it is quickly told apart from others. */
 final class RefitWays {
 

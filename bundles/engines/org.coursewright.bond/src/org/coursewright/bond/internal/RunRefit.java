@@ -10,6 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.coursewright.bond.Piece;
+import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.run.Masonry;
+import org.coursewright.bond.internal.run.Pattern;
+import org.coursewright.bond.internal.run.Preference;
+import org.coursewright.bond.internal.run.RunShape;
 
 /**
  * Ways to fill a run that has become a little longer or shorter, near to how it was filled: the same pieces with other

@@ -1,5 +1,8 @@
 package org.coursewright.bond.internal;
 
+import org.coursewright.bond.internal.run.RunShape;
+import org.coursewright.bond.internal.run.RunSpan;
+
 /**
  * A run with what has been found of its shape.
  *

@@ -9,7 +9,7 @@ import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
-import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.building.LayingCost;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

@@ -12,7 +12,7 @@ import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
 import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.RandomRooms;
-import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.building.LayingCost;
 import org.coursewright.measure.Progress;
 import org.junit.jupiter.api.Test;
 

@@ -12,6 +12,7 @@ import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.RandomRooms;
 import org.coursewright.bond.WallFace;
+import org.coursewright.bond.internal.building.LayingCost;
 import org.coursewright.measure.Progress;
 import org.junit.jupiter.api.Test;
 

@@ -9,6 +9,10 @@ import java.util.Optional;
 
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.RunEnd;
+import org.coursewright.bond.internal.run.Masonry;
+import org.coursewright.bond.internal.run.Pattern;
+import org.coursewright.bond.internal.run.RunPins;
+import org.coursewright.bond.internal.run.RunShape;
 import org.junit.jupiter.api.Test;
 
 /** Runs that have become a little longer or shorter, units of 14 in, joints of 1/2 in. */

@@ -16,7 +16,7 @@ import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.WallMove;
 import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.building.LayingCost;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.building.LayingCost;
 
 /**
  * Chooses one offer for every wall so that together they cost least and move no further than a budget: exactly, wall

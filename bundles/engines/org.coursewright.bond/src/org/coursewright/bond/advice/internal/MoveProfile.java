@@ -17,8 +17,8 @@ import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.bond.advice.WallMove;
 import org.coursewright.bond.internal.FaceRuns;
 import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.bond.internal.LayingCost;
 import org.coursewright.bond.internal.RefitWall;
+import org.coursewright.bond.internal.building.LayingCost;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

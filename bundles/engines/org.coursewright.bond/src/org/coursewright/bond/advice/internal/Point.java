@@ -8,8 +8,8 @@ import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.internal.FaceRuns;
 import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.bond.internal.LayingCost;
 import org.coursewright.bond.internal.RefitWall;
+import org.coursewright.bond.internal.building.LayingCost;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

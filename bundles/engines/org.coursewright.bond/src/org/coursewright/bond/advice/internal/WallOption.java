@@ -10,7 +10,7 @@ import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.Change;
 import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.building.LayingCost;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

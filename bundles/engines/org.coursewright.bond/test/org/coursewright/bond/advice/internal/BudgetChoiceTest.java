@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Random;
 
 import org.coursewright.bond.advice.internal.BudgetChoice.Offer;
-import org.coursewright.bond.internal.LayingCost;
+import org.coursewright.bond.internal.building.LayingCost;
 import org.junit.jupiter.api.Test;
 
 /** The choice within a budget against trying every choice. */

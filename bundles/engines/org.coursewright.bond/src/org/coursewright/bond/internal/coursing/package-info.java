@@ -1,0 +1,2 @@
+/** Divides a height into whole courses so that marks fall on course lines. */
+package org.coursewright.bond.internal.coursing;

@@ -1,0 +1,53 @@
+package org.coursewright.bond.internal.lap;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.coursewright.bond.CourseLayout;
+import org.coursewright.bond.ShortLap;
+import org.coursewright.measure.Length;
+
+/** Finds where joints of consecutive courses lap too little, from where the pieces lie; exact. */
+public final class LapPlaces {
+
+    private final Length least;
+    private final List<ShortLap> found = new ArrayList<>();
+
+    private LapPlaces(Length least) {
+        this.least = least;
+    }
+
+    /**
+     * @param least the least lap
+     * @param courses from the bottom up
+     * @return the short laps, straight joints left out, from the bottom up
+     */
+    public static List<ShortLap> of(Length least, List<CourseLayout> courses) {
+        LapPlaces places = new LapPlaces(least);
+        for (int upper = 1; upper < courses.size(); upper++) {
+            places.find(courses.get(upper - 1), courses.get(upper));
+        }
+        return List.copyOf(places.found);
+    }
+
+    /** Goes along both courses at once, as their joints lie in order. */
+    private void find(CourseLayout lower, CourseLayout upper) {
+        List<PlacedJoint> above = joints(upper);
+        int from = 0;
+        for (PlacedJoint joint : joints(lower)) {
+            while (from < above.size() && joint.isClearOf(above.get(from), least)) {
+                from++;
+            }
+            for (int i = from; i < above.size() && !above.get(i).isClearOf(joint, least); i++) {
+                if (!joint.isStraightWith(above.get(i))) {
+                    found.add(new ShortLap(lower.course().number(), upper.course().number(),
+                            joint.middle(above.get(i)), joint.lap(above.get(i)), least));
+                }
+            }
+        }
+    }
+
+    private static List<PlacedJoint> joints(CourseLayout layout) {
+        return layout.runs().stream().flatMap(run -> PlacedJoint.of(run).stream()).toList();
+    }
+}
