@@ -1,6 +1,7 @@
 package org.coursewright.bond.internal.lap;
 
 import org.coursewright.bond.internal.run.Pattern;
+import org.coursewright.bond.internal.run.RunShape;
 
 /**
  * Counts joints of consecutive courses that lap too little. A joint [a, b] and a joint [p, q] lap {@code p - b} or
@@ -37,6 +38,37 @@ public final class LapCheck {
             }
         }
         return Math.min(count, enough);
+    }
+
+    /**
+     * Short laps between two patterns, told apart by what joints they are between.
+     *
+     * @param ends of joints at the ends of both runs
+     * @param first of joints between pieces of the first with joints at the ends of the second
+     * @param second the other way round
+     * @param between of joints between pieces of both
+     */
+    public record Apart(int ends, int first, int second, int between) {
+    }
+
+    /**
+     * The pairs that {@link #violations} counts, told apart.
+     *
+     * @param lower what the first fills
+     * @param upper what the second fills
+     */
+    public static Apart apart(RunShape lower, Pattern first, RunShape upper, Pattern second, long offset, long lap) {
+        int[] counts = new int[4];
+        for (int joint = 0; joint < first.joints(); joint++) {
+            for (int other = 0; other < second.joints(); other++) {
+                if (reaches(first, joint, second, other, offset, lap)
+                        && starts(first, joint, second, other, offset, lap)) {
+                    counts[(lower.isEnd(joint, first.joints()) ? 0 : 1)
+                            + (upper.isEnd(other, second.joints()) ? 0 : 2)]++;
+                }
+            }
+        }
+        return new Apart(counts[0], counts[1], counts[2], counts[3]);
     }
 
     /** Whether the end of the second's joint lies less than a lap before the first's joint, or further on. */

@@ -24,8 +24,6 @@ final class StackLayout {
 
     private static final int ROUNDS = 4;
     private static final int ROUNDS_SOON = 3;
-    /** A wall of so few runs is small. */
-    private static final int FEW_RUNS = 12;
     private static final int PARTNERS = 6;
     private static final int PARTNER_CUTS = 2;
 
@@ -61,7 +59,7 @@ final class StackLayout {
     boolean begin() {
         bound = stack.leastCuts();
         take();
-        if (!isMet() && stack.runs().size() <= FEW_RUNS
+        if (!isMet() && stack.isSmall()
                 && new RunPricing(stack, RunPricing.Extent.FEWEST).price(patterns(), progress)) {
             take();
         }
@@ -99,14 +97,17 @@ final class StackLayout {
         return best;
     }
 
-    /** Whether to go on may help; not where laps are short that might be avoided, as bounds are on layouts without. */
+    /**
+     * Whether to go on may help. Where laps are short that might be avoided bounds are of no use, as they are on layouts
+     * without; but the bound of a small wall is made of patterns at last, and these may lap.
+     */
     boolean mayBeBetter() {
-        return isLapped() && !isMet();
+        return !isMet() && (isLapped() || stack.isSmall());
     }
 
     /** Goes on after {@link #lay}, with a better bound and what it is made of. */
     List<Pattern> layBetter() {
-        follow(prover.refine(Math.toIntExact(CostNetwork.cuts(cost))));
+        follow(prover.refine(isLapped() ? Math.toIntExact(CostNetwork.cuts(cost)) : Integer.MAX_VALUE));
         return tidied();
     }
 

@@ -38,6 +38,9 @@ public final class CutBound {
     /** Where more cuts are missing than so many the bound is seldom reached, and is sought for a shorter time. */
     private static final int MOST_MISSING = 3;
     private static final int MOST_SPLITS_WIDE = 3;
+    /** Of a small wall, so often that every run comes to patterns. */
+    private static final int MOST_SPLITS_SMALL = 300;
+    private static final int MOST_CHOICES_SMALL = 3000;
     /** A shape with so many choices is not told apart further: eliminating its runs would take too long. */
     private static final int MOST_CHOICES = 300;
 
@@ -91,8 +94,9 @@ public final class CutBound {
         return proof();
     }
 
-    private static boolean isWorthwhile(int missing, int splits) {
-        return missing > 0 && splits < (missing > MOST_MISSING ? MOST_SPLITS_WIDE : MOST_SPLITS);
+    private boolean isWorthwhile(int missing, int splits) {
+        int worthwhile = missing > MOST_MISSING ? MOST_SPLITS_WIDE : MOST_SPLITS;
+        return missing > 0 && splits < (stack.isSmall() ? MOST_SPLITS_SMALL : worthwhile);
     }
 
     /** The bound again, with what another least sum rests on. */
@@ -171,9 +175,10 @@ public final class CutBound {
         List<Integer> parts = new ArrayList<>();
         for (int index = 0; index < before.size(); index++) {
             RunChoice choice = before.get(index);
-            List<RunChoice> split = apart.contains(choice) && before.size() < MOST_CHOICES
-                    ? choice.split(pool, last)
-                    : List.<RunChoice>of();
+            List<RunChoice> split = apart.contains(choice)
+                    && before.size() < (stack.isSmall() ? MOST_CHOICES_SMALL : MOST_CHOICES)
+                            ? choice.split(pool, last)
+                            : List.<RunChoice>of();
             List<RunChoice> each = split.isEmpty() ? List.of(choice) : split;
             after.addAll(each);
             parts.addAll(Collections.nCopies(each.size(), index));

@@ -115,8 +115,7 @@ final class PairChoices {
             RunChoice above = upper.get(column);
             boolean proven;
             if (below.pattern().isPresent() && above.pattern().isPresent()) {
-                proven = LapCheck.violations(below.pattern().get(), above.pattern().get(), contact.offset(),
-                        stack.masonry().lap()) > skeleton.allowed(contact);
+                proven = isLapAvoidable(below.pattern().get(), above.pattern().get());
             } else if (below.pattern().isPresent()) {
                 proven = !mayFill(contact.above(), above, below.pattern().get());
             } else if (above.pattern().isPresent()) {
@@ -129,6 +128,22 @@ final class PairChoices {
             told &= !proven;
         }
         return excluded[row * upper.size() + column];
+    }
+
+    /**
+     * Whether two patterns lap too little where that can be avoided. As few short laps as cannot be avoided are had only if
+     * each joint at an end, and all joints between pieces of each run, have as few as they can.
+     */
+    private boolean isLapAvoidable(Pattern below, Pattern above) {
+        long lap = stack.masonry().lap();
+        int forced = contact.forced();
+        if (skeleton.allowed(contact) == forced) {
+            return LapCheck.violations(below, above, contact.offset(), lap, forced + 1) > forced;
+        }
+        LapCheck.Apart apart = LapCheck.apart(stack.pool(contact.below()).shape(), below,
+                stack.pool(contact.above()).shape(), above, contact.offset(), lap);
+        return apart.ends() > forced || apart.between() > 0 || apart.first() > skeleton.inner(contact.below())
+                || apart.second() > skeleton.inner(contact.above());
     }
 
     /** Whether a choice of a run may go together with a pattern of the other. */

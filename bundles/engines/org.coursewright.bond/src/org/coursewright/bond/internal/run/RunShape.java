@@ -34,6 +34,11 @@ public record RunShape(long length, RunEnd start, RunEnd end, long rakeStart, lo
         return end == RunEnd.JOINT ? 1 : 0;
     }
 
+    /** Whether joint {@code index} of so many is one at an end of the run, not between pieces. */
+    public boolean isEnd(int index, int joints) {
+        return index < startJoints() || index >= joints - endJoints();
+    }
+
     /** Ends at which a piece is cut along a rake. */
     int rakeEnds() {
         return (start == RunEnd.RAKE ? 1 : 0) + (end == RunEnd.RAKE ? 1 : 0);

@@ -40,6 +40,8 @@ public final class RunStack {
         }
     }
 
+    private static final int FEW_RUNS = 12;
+
     private final Masonry masonry;
     private final ForcedViolations forced;
     private final LeastCuts leastCuts;
@@ -101,6 +103,11 @@ public final class RunStack {
     /** The joints that are there however the runs are filled. */
     public Skeleton skeleton() {
         return skeleton;
+    }
+
+    /** Whether there are so few runs that all of them can be looked into thoroughly. */
+    public boolean isSmall() {
+        return runs.size() <= FEW_RUNS;
     }
 
     /** What the wall is laid of. */

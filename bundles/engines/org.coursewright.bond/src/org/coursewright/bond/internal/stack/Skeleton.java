@@ -94,7 +94,7 @@ public final class Skeleton {
     }
 
     /** Joints of these that joints between pieces of the run lap too little with, however it is filled. */
-    int inner(int run) {
+    public int inner(int run) {
         return inner.computeIfAbsent(run, this::findInner);
     }
 

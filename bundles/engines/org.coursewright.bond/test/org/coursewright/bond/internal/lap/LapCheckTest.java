@@ -12,18 +12,27 @@ import java.util.Map;
 import java.util.Random;
 
 import org.coursewright.bond.Piece;
+import org.coursewright.bond.RunEnd;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.internal.handing.Handing;
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.Pattern;
 import org.coursewright.bond.internal.run.RunFinder;
+import org.coursewright.bond.internal.run.RunPins;
 import org.coursewright.bond.internal.run.RunShape;
+import org.coursewright.measure.Length;
 import org.junit.jupiter.api.Test;
 
 /** Short laps between patterns, counted against every pair of joints compared as exact fractions. */
 class LapCheckTest {
 
     private static final long UNIT = in("1/16").units();
+    private static final RunShape JOINT_AT_BOTH_ENDS = shape(RunEnd.JOINT, RunEnd.JOINT);
+    private static final RunShape JOINT_AT_START = shape(RunEnd.JOINT, RunEnd.FACE);
+
+    private static RunShape shape(RunEnd start, RunEnd end) {
+        return new RunShape(in("29 1/4").units(), start, end, 0, 0, RunPins.NONE);
+    }
 
     private static long exact(Pattern first, Pattern second, long offset, long lap) {
         long m = first.joints();
@@ -65,8 +74,28 @@ class LapCheckTest {
 
             assertThat(LapCheck.violations(first, second, offset, lap)).isEqualTo((int) expected);
             assertThat(LapCheck.violations(first, second, offset, lap, 2)).isEqualTo((int) Math.min(2, expected));
+            LapCheck.Apart apart = LapCheck.apart(JOINT_AT_BOTH_ENDS, first, JOINT_AT_START, second, offset, lap);
+            assertThat(apart.ends() + apart.first() + apart.second() + apart.between()).isEqualTo((int) expected);
             touching += exact(first, second, offset, lap + 1) != expected ? 1 : 0;
         }
         assertThat(touching).as("pairs that lap by exactly the least").isPositive();
+    }
+
+    /** Two runs of two pieces between joints; the upper lies so far along that only its first joint is near the lower's last. */
+    @Test
+    void shortLapsAreToldApartByTheJointsTheyAreBetween() {
+        assertThat(apart(in("28 3/4"))).isEqualTo(new LapCheck.Apart(1, 0, 0, 0));
+        assertThat(apart(in("14 1/4"))).isEqualTo(new LapCheck.Apart(0, 1, 1, 0));
+        assertThat(apart(in("0"))).isEqualTo(new LapCheck.Apart(2, 0, 0, 1));
+    }
+
+    private static LapCheck.Apart apart(Length offset) {
+        WallFace wall = wall("29 1/4").stocked(stock("14")).ruled(rule("3 1/2", "3/8", "1/2", "3/4")).courses(1)
+                .build();
+        long whole = in("14").units();
+        Pattern pattern = new Pattern(JOINT_AT_BOTH_ENDS, Masonry.of(wall.stock(), wall.rule()),
+                new long[]{whole, whole}, new Piece.Kind[]{Piece.Kind.WHOLE, Piece.Kind.WHOLE}, in("1 1/4").units());
+        return LapCheck.apart(JOINT_AT_BOTH_ENDS, pattern, JOINT_AT_BOTH_ENDS, pattern, offset.units(),
+                in("3 1/2").units());
     }
 }
