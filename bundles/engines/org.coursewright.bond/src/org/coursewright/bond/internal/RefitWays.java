@@ -7,12 +7,12 @@ import org.coursewright.bond.internal.run.Pattern;
 /** Ways to fill a run. Equal only to itself, so that it is quickly told apart from others. */
 final class RefitWays {
 
-    private final List<Pattern> patterns;
+    private final Pattern[] patterns;
     private final long[] costs;
     private final RefitWays[] single;
 
     RefitWays(List<Pattern> patterns) {
-        this.patterns = patterns;
+        this.patterns = patterns.toArray(Pattern[]::new);
         costs = patterns.stream().mapToLong(Pattern::cost).toArray();
         single = new RefitWays[costs.length];
     }
@@ -22,12 +22,12 @@ final class RefitWays {
     }
 
     Pattern pattern(int way) {
-        return patterns.get(way);
+        return patterns[way];
     }
 
     /** The first of them, or the only one. */
     Pattern pattern() {
-        return patterns.get(0);
+        return patterns[0];
     }
 
     /** One of them by itself, always the same object. */
@@ -36,7 +36,7 @@ final class RefitWays {
             return this;
         }
         if (single[way] == null) {
-            single[way] = new RefitWays(List.of(patterns.get(way)));
+            single[way] = new RefitWays(List.of(patterns[way]));
         }
         return single[way];
     }

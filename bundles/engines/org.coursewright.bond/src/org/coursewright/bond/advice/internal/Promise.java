@@ -29,6 +29,7 @@ final class Promise {
         this.planned = planned;
         this.terms = terms;
         this.progress = progress;
+        changed = planned.with(chosen.stream().map(WallOption::face).toList(), progress);
         moved.moves().forEach(this::propose);
         for (int index = 0; index < chosen.size(); index++) {
             WallFace wall = planned.request().walls().get(index);
@@ -37,7 +38,6 @@ final class Promise {
             propose(face.orElse(wall), face.map(each -> planned.lay(each, progress)).orElse(layout),
                     chosen.get(index));
         }
-        changed = planned.with(chosen.stream().map(WallOption::face).toList(), progress);
     }
 
     /** Lays the walls that a moved wall changes. */
@@ -53,7 +53,10 @@ final class Promise {
                 before, after));
     }
 
-    /** Lays the wall after each of its changes: after the last with all care, after those before in a hurry. */
+    /**
+     * Tells how the wall is laid after each of its changes: after the last as in the changed building, if its corners are
+     * handed there as planned, else as it was laid when it was chosen; after those before in a hurry.
+     */
     private void propose(WallFace wall, WallLayout layout, WallOption option) {
         WallFace face = wall;
         WallLayout before = layout;
@@ -62,7 +65,7 @@ final class Promise {
             FaceChange faceChange = terms.change(face, change.adjustable());
             face = faceChange.by(change.by()).orElseThrow();
             WallLayout after = face.equals(option.face())
-                    ? planned.lay(face, progress)
+                    ? planned.layFirst(face, progress)
                     : planned.laySoon(face, progress);
             proposals.add(new Proposal(change.adjustable(), faceChange.planned(),
                     faceChange.planned().plus(change.by()), List.of(before), List.of(after)));

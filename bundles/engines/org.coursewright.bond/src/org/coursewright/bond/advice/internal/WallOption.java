@@ -43,9 +43,9 @@ record WallOption(List<Change> changes, WallFace face, LayingCost cost, Optional
         return new WallOption(longer, point.face(), point.cost(), point.layout());
     }
 
-    /** The same option, laid. */
+    /** The same option, laid; not with all care yet, for it may not be chosen after all. */
     WallOption laid(HandedBuilding building, Progress progress) {
-        WallLayout laid = building.lay(face, progress);
+        WallLayout laid = building.layFirst(face, progress);
         return new WallOption(changes, face, LayingCost.of(laid), Optional.of(laid));
     }
 

@@ -76,13 +76,17 @@ public final class Layings {
         Known found = known(wall, handing);
         synchronized (found) {
             if (found.layout.isEmpty()) {
-                WallLaying laying = new WallLaying(wall, handing);
-                laying.begin(() -> prove(found, laying, progress), progress);
-                lay(found, laying);
+                lay(found, begun(found, wall, handing, progress));
             }
             last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
             return found.layout.get().under(wall.mark());
         }
+    }
+
+    private static WallLaying begun(Known known, WallFace wall, Handing handing, Progress progress) {
+        WallLaying laying = new WallLaying(wall, handing);
+        laying.begin(() -> prove(known, laying, progress), progress);
+        return laying;
     }
 
     private static void lay(Known known, WallLaying begun) {
@@ -91,27 +95,39 @@ public final class Layings {
         known.open = begun.mayBeBetter();
     }
 
-    /** The same, laid better where that has not been proven to be impossible; takes longer. */
+    /** The wall laid better if that has been done before, else laid. */
+    public WallLayout layAsKnown(WallFace wall, Handing handing, Progress progress) {
+        Known found = known(wall, handing);
+        synchronized (found) {
+            return found.better.map(better -> better.under(wall.mark())).orElseGet(() -> lay(wall, handing, progress));
+        }
+    }
+
+    /**
+     * The wall laid better where that has not been proven to be impossible; takes longer. One that was laid before is laid
+     * again first: to keep the pools of all walls would take much memory.
+     */
     public WallLayout layBetter(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
         synchronized (found) {
             if (found.better.isEmpty()) {
-                WallLayout layout = lay(wall, handing, progress);
-                found.better = Optional.of(found.open ? layBetter(found, wall, handing, progress) : layout);
+                found.better = found.layout.isPresent() && !found.open
+                        ? found.layout
+                        : Optional.of(layBetter(found, begun(found, wall, handing, progress)));
             }
             last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
             return found.better.get().under(wall.mark());
         }
     }
 
-    /** The wall is laid again first: to keep the pools of all walls would take much memory. */
-    private static WallLayout layBetter(Known known, WallFace wall, Handing handing, Progress progress) {
-        WallLaying laying = new WallLaying(wall, handing);
-        laying.begin(() -> prove(known, laying, progress), progress);
-        laying.lay();
-        WallLayout layout = laying.layBetter();
-        known.patterns = laying.patterns();
-        return layout;
+    private static WallLayout layBetter(Known known, WallLaying begun) {
+        lay(known, begun);
+        if (!known.open) {
+            return known.layout.orElseThrow();
+        }
+        WallLayout better = begun.layBetter();
+        known.patterns = begun.patterns();
+        return better;
     }
 
     /** Cuts of every layout of the wall, so handed, that has no avoidable short lap; proven. */
