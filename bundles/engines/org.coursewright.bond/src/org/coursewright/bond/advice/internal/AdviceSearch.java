@@ -15,8 +15,8 @@ import org.coursewright.bond.advice.Advice;
 import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.WallMove;
-import org.coursewright.bond.internal.HandedBuilding;
 import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.refit.HandedBuilding;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

@@ -3,7 +3,7 @@ package org.coursewright.bond.advice.internal;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.coursewright.bond.internal.HandedBuilding;
+import org.coursewright.bond.internal.refit.HandedBuilding;
 import org.coursewright.measure.Progress;
 
 /**

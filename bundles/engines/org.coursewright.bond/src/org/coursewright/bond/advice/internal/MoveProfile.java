@@ -15,10 +15,10 @@ import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.ProfilePoint;
 import org.coursewright.bond.advice.ProfilePoint.Basis;
 import org.coursewright.bond.advice.WallMove;
-import org.coursewright.bond.internal.FaceRuns;
-import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.bond.internal.RefitWall;
 import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.refit.FaceRuns;
+import org.coursewright.bond.internal.refit.HandedBuilding;
+import org.coursewright.bond.internal.refit.RefitWall;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

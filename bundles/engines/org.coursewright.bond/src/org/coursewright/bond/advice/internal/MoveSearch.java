@@ -13,8 +13,8 @@ import java.util.Set;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.WallMove;
-import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.bond.internal.RefitWall;
+import org.coursewright.bond.internal.refit.HandedBuilding;
+import org.coursewright.bond.internal.refit.RefitWall;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

@@ -6,10 +6,10 @@ import java.util.Optional;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.ProfilePoint;
-import org.coursewright.bond.internal.FaceRuns;
-import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.bond.internal.RefitWall;
 import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.refit.FaceRuns;
+import org.coursewright.bond.internal.refit.HandedBuilding;
+import org.coursewright.bond.internal.refit.RefitWall;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

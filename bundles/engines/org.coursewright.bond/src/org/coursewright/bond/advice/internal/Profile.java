@@ -8,10 +8,10 @@ import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.DimensionProfile;
-import org.coursewright.bond.internal.FaceRuns;
-import org.coursewright.bond.internal.HandedBuilding;
-import org.coursewright.bond.internal.RefitWall;
 import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.refit.FaceRuns;
+import org.coursewright.bond.internal.refit.HandedBuilding;
+import org.coursewright.bond.internal.refit.RefitWall;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

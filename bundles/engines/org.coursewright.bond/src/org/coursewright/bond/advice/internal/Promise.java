@@ -9,7 +9,7 @@ import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.Change;
 import org.coursewright.bond.advice.Proposal;
 import org.coursewright.bond.advice.WallMove;
-import org.coursewright.bond.internal.HandedBuilding;
+import org.coursewright.bond.internal.refit.HandedBuilding;
 import org.coursewright.measure.Progress;
 
 /**

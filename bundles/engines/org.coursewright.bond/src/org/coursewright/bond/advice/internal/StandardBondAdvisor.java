@@ -7,8 +7,8 @@ import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.BondAdvisor;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.ProfileRequest;
-import org.coursewright.bond.internal.FaceRuns;
-import org.coursewright.bond.internal.RefitWall;
+import org.coursewright.bond.internal.refit.FaceRuns;
+import org.coursewright.bond.internal.refit.RefitWall;
 import org.coursewright.measure.Progress;
 
 /** The advisor of this engine. */

@@ -9,8 +9,8 @@ import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.advice.Adjustable;
 import org.coursewright.bond.advice.Change;
-import org.coursewright.bond.internal.HandedBuilding;
 import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.refit.HandedBuilding;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
 

@@ -1,4 +1,4 @@
-package org.coursewright.bond.internal;
+package org.coursewright.bond.internal.refit;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.coursewright.bond.internal;
+package org.coursewright.bond.internal.refit;
 
 import org.coursewright.bond.internal.run.RunShape;
 import org.coursewright.bond.internal.run.RunSpan;

@@ -1,4 +1,4 @@
-package org.coursewright.bond.internal;
+package org.coursewright.bond.internal.refit;
 
 import java.util.HashMap;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.coursewright.bond.internal;
+package org.coursewright.bond.internal.refit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.coursewright.bond.WallBuilder.in;
