@@ -21,11 +21,6 @@ import org.coursewright.measure.Progress;
  */
 public final class CostNetwork {
 
-    /** Greatest preference of one value; up to 16,384 of them add up without reaching a cut. */
-    public static final int MOST_PREFERENCE = (1 << 16) - 1;
-
-    private static final int CUT = 30;
-    private static final int VIOLATION = 46;
     /** Values looked at to eliminate a variable, unless said otherwise. */
     public static final long MOST_WORK = 6_000_000;
 
@@ -40,7 +35,7 @@ public final class CostNetwork {
 
     /** @param unary costs of the values of every variable, at least one value each; not changed */
     public CostNetwork(long[][] unary) {
-        this(unary, new TableAlgebra(new Effort()), MOST_WORK);
+        this(unary, new TableAlgebra(new WorkLimit()), MOST_WORK);
     }
 
     /**
@@ -56,21 +51,6 @@ public final class CostNetwork {
         for (int variable = 0; variable < unary.length; variable++) {
             tables.add(new ArrayList<>());
         }
-    }
-
-    /** Violations far above cuts, cuts far above preference. */
-    public static long cost(long violations, long cuts, long preference) {
-        return (violations << VIOLATION) + (cuts << CUT) + preference;
-    }
-
-    /** How many violations a sum of costs holds. */
-    public static long violations(long cost) {
-        return cost >> VIOLATION;
-    }
-
-    /** How many cuts a sum of costs holds. */
-    public static long cuts(long cost) {
-        return cost >> CUT & (1L << VIOLATION - CUT) - 1;
     }
 
     /** Adds the cost of pairs: {@code costs[i * values of second + j]} for value i of the first and j of the second. */

@@ -12,7 +12,7 @@ public final class Exclusions {
     /** Combinations of the other runs are numbered as they come while they are no more than these. */
     private static final long MOST_NUMBERED = 4096;
 
-    private static final long EXCLUDED = CostNetwork.cost(1, 0, 0);
+    private static final long EXCLUDED = WallCost.of(1, 0, 0);
 
     private final int[] sizes;
     private final long[] indexes;

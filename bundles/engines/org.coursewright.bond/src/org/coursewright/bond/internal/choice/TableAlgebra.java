@@ -18,11 +18,11 @@ public final class TableAlgebra {
 
     private final Map<Key, long[]> known = new HashMap<>();
     private long kept;
-    private final Effort effort;
+    private final WorkLimit limit;
 
-    /** @param effort learns how many sums were looked at to eliminate variables between several others */
-    public TableAlgebra(Effort effort) {
-        this.effort = effort;
+    /** @param limit learns how many sums were looked at to eliminate variables between several others */
+    public TableAlgebra(WorkLimit limit) {
+        this.limit = limit;
     }
 
     private long[] known(Key key, Function<Key, long[]> work) {
@@ -141,7 +141,7 @@ public final class TableAlgebra {
         int[] scope = sizes.keySet().stream().mapToInt(Integer::intValue).toArray();
         int[] scopeSizes = sizes.values().stream().mapToInt(Integer::intValue).toArray();
         long[] costs = new Elimination(variable, own, around, scope, scopeSizes).least();
-        effort.spend((long) costs.length * own.length);
+        limit.spend((long) costs.length * own.length);
         return new CostTable(scope, scopeSizes, costs);
     }
 }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-import org.coursewright.bond.internal.choice.Effort;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.lap.Windows;
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.Pattern;
@@ -26,21 +26,21 @@ final class FillSearch {
     private final Masonry masonry;
     private final Shortfalls shortfalls;
     private final Gauges gauges;
-    private final Effort effort;
+    private final WorkLimit limit;
     private final FillTable forth;
     private final FillTable back;
     private final RunShape turned;
     private final Map<Integer, List<List<Gauge>>> groupsByCuts = new HashMap<>();
 
-    FillSearch(RunShape shape, Shortfalls shortfalls, Gauges gauges, Effort effort) {
+    FillSearch(RunShape shape, Shortfalls shortfalls, Gauges gauges, WorkLimit limit) {
         this.shape = shape;
         this.shortfalls = shortfalls;
         this.gauges = gauges;
-        this.effort = effort;
+        this.limit = limit;
         masonry = shortfalls.masonry();
         turned = shape.turned();
-        forth = new FillTable(shape, masonry, shortfalls, effort);
-        back = new FillTable(turned, masonry, shortfalls, effort);
+        forth = new FillTable(shape, masonry, shortfalls, limit);
+        back = new FillTable(turned, masonry, shortfalls, limit);
     }
 
     /** What is asked for; the windows as they look from the end that filling begins at. */
@@ -82,7 +82,7 @@ final class FillSearch {
     /** Where gauges close to one another cannot be excluded together, each half of them is looked at. */
     private Optional<Pattern> anyOf(List<Gauge> group, Inquiry inquiry) {
         Gauge first = group.get(0);
-        if (effort.isSpent()) {
+        if (limit.isSpent()) {
             return Optional.empty();
         }
         if (group.size() == 1) {

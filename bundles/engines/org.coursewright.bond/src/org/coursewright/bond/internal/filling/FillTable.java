@@ -3,7 +3,7 @@ package org.coursewright.bond.internal.filling;
 import java.util.Arrays;
 
 import org.coursewright.bond.internal.choice.BitRow;
-import org.coursewright.bond.internal.choice.Effort;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.lap.Windows;
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.RunShape;
@@ -19,7 +19,7 @@ public final class FillTable {
     private final RunShape shape;
     private final Masonry masonry;
     private final Shortfalls shortfalls;
-    private final Effort effort;
+    private final WorkLimit limit;
     private final PinMask pins;
     private final ClearShortfalls clear;
     private Gauge gauge = new Gauge(1, 0, 0, 0);
@@ -39,8 +39,8 @@ public final class FillTable {
     private int low;
     private int high;
 
-    FillTable(RunShape shape, Masonry masonry, Shortfalls shortfalls, Effort effort) {
-        this.effort = effort;
+    FillTable(RunShape shape, Masonry masonry, Shortfalls shortfalls, WorkLimit limit) {
+        this.limit = limit;
         this.shape = shape;
         this.masonry = masonry;
         this.shortfalls = shortfalls;
@@ -111,7 +111,7 @@ public final class FillTable {
         boolean narrow = violations == 0 && row == 1 && !shape.isRaked() && pins.isEmpty();
         for (int pieces = 1; pieces <= most; pieces++) {
             narrow(pieces);
-            effort.spend((long) (violations + 1) * (cuts + 1) * shortfalls.residues() * (high - low + 1));
+            limit.spend((long) (violations + 1) * (cuts + 1) * shortfalls.residues() * (high - low + 1));
             if (low > high || !(narrow ? extendNarrow(pieces) : extend(pieces))) {
                 return false;
             }

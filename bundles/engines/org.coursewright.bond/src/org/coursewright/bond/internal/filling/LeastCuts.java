@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalInt;
 
-import org.coursewright.bond.internal.choice.Effort;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.pieces.PieceSets;
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.RunShape;
@@ -14,15 +14,15 @@ public final class LeastCuts {
 
     private final Masonry masonry;
     private final Shortfalls shortfalls;
-    private final Effort effort;
+    private final WorkLimit limit;
     private final Map<RunShape, OptionalInt> known = new HashMap<>();
     private final Map<RunShape, RunFiller> fillers = new HashMap<>();
 
-    /** @param effort what is spent on runs for which counting pieces does not tell */
-    public LeastCuts(Masonry masonry, Shortfalls shortfalls, Effort effort) {
+    /** @param limit what is spent on runs for which counting pieces does not tell */
+    public LeastCuts(Masonry masonry, Shortfalls shortfalls, WorkLimit limit) {
         this.masonry = masonry;
         this.shortfalls = shortfalls;
-        this.effort = effort;
+        this.limit = limit;
     }
 
     /** @return empty if nothing fills such a run */
@@ -32,7 +32,7 @@ public final class LeastCuts {
 
     /** What fills runs of that shape; the same one each time, as it remembers their gauges. */
     public RunFiller filler(RunShape shape) {
-        return fillers.computeIfAbsent(shape, each -> new RunFiller(each, shortfalls, effort));
+        return fillers.computeIfAbsent(shape, each -> new RunFiller(each, shortfalls, limit));
     }
 
     private OptionalInt find(RunShape shape) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 import org.coursewright.bond.Piece;
-import org.coursewright.bond.internal.choice.Effort;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.lap.Windows;
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.Pattern;
@@ -27,18 +27,18 @@ public final class RunFiller {
     private final Shortfalls shortfalls;
     private final Gauges gauges;
     private final FillTable table;
-    private final Effort effort;
+    private final WorkLimit workLimit;
     private final Map<Integer, Integer> gaugesByCuts = new HashMap<>();
     private Optional<FillSearch> search = Optional.empty();
 
-    /** @param effort what filling is taken from; nothing more is found once it is spent */
-    public RunFiller(RunShape shape, Shortfalls shortfalls, Effort effort) {
-        this.effort = effort;
+    /** @param workLimit what filling is taken from; nothing more is found once it is spent */
+    public RunFiller(RunShape shape, Shortfalls shortfalls, WorkLimit workLimit) {
+        this.workLimit = workLimit;
         this.shape = shape;
         masonry = shortfalls.masonry();
         this.shortfalls = shortfalls;
         gauges = new Gauges(shape, masonry, shortfalls);
-        table = new FillTable(shape, masonry, shortfalls, effort);
+        table = new FillTable(shape, masonry, shortfalls, workLimit);
     }
 
     /**
@@ -59,7 +59,7 @@ public final class RunFiller {
             int met = Math.min(mostViolations, found.violations());
             int cuts = found.violations() <= least.violations() ? found.cuts() - 1 : mostCuts;
             Windows.Grid grid = windows.grid(gauge.joints());
-            if (effort.isSpent() || shortfalls.leastCuts(gauge) > cuts || table.atEnds(gauge, grid) > met) {
+            if (workLimit.isSpent() || shortfalls.leastCuts(gauge) > cuts || table.atEnds(gauge, grid) > met) {
                 continue;
             }
             FillTable.Score score = table.fill(gauge, grid, met, cuts);
@@ -84,14 +84,14 @@ public final class RunFiller {
             return best(windows, true, new FillTable.Score(mostViolations, mostCuts), mostViolations, mostCuts);
         }
         if (search.isEmpty()) {
-            search = Optional.of(new FillSearch(shape, shortfalls, gauges, effort));
+            search = Optional.of(new FillSearch(shape, shortfalls, gauges, workLimit));
         }
         return search.get().any(windows, mostViolations, mostCuts);
     }
 
     /** The same with some gauges only. */
     public Optional<Pattern> any(List<Gauge> group, Windows windows, int mostViolations, int mostCuts) {
-        for (Gauge gauge : effort.isSpent() ? List.<Gauge>of() : group) {
+        for (Gauge gauge : workLimit.isSpent() ? List.<Gauge>of() : group) {
             FillTable.Score score = table.fill(gauge, windows.grid(gauge.joints()), mostViolations, mostCuts);
             if (score != FillTable.UNFILLED) {
                 return Optional.of(pattern(score));
@@ -145,7 +145,7 @@ public final class RunFiller {
 
     /** Whether nothing is left out when every gauge is looked at. */
     public boolean isComplete() {
-        return shortfalls.isComplete() && !effort.isSpent();
+        return shortfalls.isComplete() && !workLimit.isSpent();
     }
 
     /** Some fillings with the fewest cuts whose joints between pieces meet no window. */
@@ -153,7 +153,7 @@ public final class RunFiller {
         List<Pattern> variants = new ArrayList<>();
         int limit = mostCuts;
         for (Gauge gauge : gauges.some()) {
-            if (effort.isSpent() || variants.size() == most) {
+            if (workLimit.isSpent() || variants.size() == most) {
                 break;
             }
             Windows.Grid grid = windows.grid(gauge.joints());

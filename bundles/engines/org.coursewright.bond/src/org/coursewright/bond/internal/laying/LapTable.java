@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.choice.WallCost;
 import org.coursewright.bond.internal.lap.LapCheck;
 import org.coursewright.bond.internal.run.Pattern;
 import org.coursewright.bond.internal.stack.PatternPool;
@@ -77,7 +77,7 @@ final class LapTable {
         int index = 0;
         for (int row : lower) {
             for (int column : upper) {
-                costs[index++] = CostNetwork.cost(forced + counts[row][column], 0, 0);
+                costs[index++] = WallCost.of(forced + counts[row][column], 0, 0);
             }
         }
         return costs;

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.choice.WallCost;
 import org.coursewright.bond.internal.lap.LapCheck;
 import org.coursewright.bond.internal.lap.Windows;
 import org.coursewright.bond.internal.proof.CutProof;
@@ -107,7 +107,7 @@ final class StackLayout {
 
     /** Goes on after {@link #lay}, with a better bound and what it is made of. */
     List<Pattern> layBetter() {
-        follow(prover.refine(isLapped() ? Math.toIntExact(CostNetwork.cuts(cost)) : Integer.MAX_VALUE));
+        follow(prover.refine(isLapped() ? Math.toIntExact(WallCost.cuts(cost)) : Integer.MAX_VALUE));
         return tidied();
     }
 
@@ -168,7 +168,7 @@ final class StackLayout {
 
     /** Whether no layout has fewer lap violations or, with as few, fewer cuts; proven. */
     boolean isMet() {
-        return isLapped() && CostNetwork.cuts(cost) == bound;
+        return isLapped() && WallCost.cuts(cost) == bound;
     }
 
     /** Cuts that every layout with as few lap violations needs; proven. */
@@ -177,7 +177,7 @@ final class StackLayout {
     }
 
     private boolean isLapped() {
-        return CostNetwork.violations(cost) == leastViolations;
+        return WallCost.violations(cost) == leastViolations;
     }
 
     private void search() {
@@ -233,7 +233,7 @@ final class StackLayout {
             sum += pattern(run).cost();
         }
         for (RunStack.Contact contact : stack.contacts()) {
-            sum += CostNetwork.cost(violations(contact), 0, 0);
+            sum += WallCost.of(violations(contact), 0, 0);
         }
         return sum;
     }

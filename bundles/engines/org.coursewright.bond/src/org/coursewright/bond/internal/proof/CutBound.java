@@ -12,10 +12,11 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 import org.coursewright.bond.internal.choice.CostNetwork;
-import org.coursewright.bond.internal.choice.Effort;
 import org.coursewright.bond.internal.choice.ExclusionNetwork;
 import org.coursewright.bond.internal.choice.TableAlgebra;
 import org.coursewright.bond.internal.choice.UndominatedChoices;
+import org.coursewright.bond.internal.choice.WallCost;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.run.RunShape;
 import org.coursewright.bond.internal.stack.PatternPool;
 import org.coursewright.bond.internal.stack.RunStack;
@@ -57,7 +58,7 @@ public final class CutBound {
     private final PairBound pairs;
     private final StarBound stars;
     private UndominatedChoices undominated = UndominatedChoices.inOrder();
-    private final Effort work = new Effort(MOST_WORK);
+    private final WorkLimit work = new WorkLimit(MOST_WORK);
     private TableAlgebra algebra = new TableAlgebra(work);
     private final Map<Place, Integer> leastExtra = new HashMap<>();
     private final Set<List<Object>> suited = new HashSet<>();
@@ -219,7 +220,7 @@ public final class CutBound {
     /** What is excluded costs more than any number of cuts. */
     private static long[] costs(List<RunChoice> choices, int least) {
         return choices.stream()
-                .mapToLong(choice -> CostNetwork.cost(choice.extra() < least ? 1 : 0, choice.extra(), 0)).toArray();
+                .mapToLong(choice -> WallCost.of(choice.extra() < least ? 1 : 0, choice.extra(), 0)).toArray();
     }
 
     /** @return whether anything of these choices is excluded that was not known to be */

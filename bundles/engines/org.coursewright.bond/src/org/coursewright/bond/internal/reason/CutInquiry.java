@@ -15,7 +15,7 @@ import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
-import org.coursewright.bond.internal.choice.Effort;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.filling.LeastCuts;
 import org.coursewright.bond.internal.filling.Shortfalls;
 import org.coursewright.bond.internal.handing.Handing;
@@ -48,10 +48,10 @@ public final class CutInquiry {
         Handing handing = new Handing(meetings, throughOnOdd);
         masonry = Masonry.of(wall.stock(), wall.rule());
         Shortfalls shortfalls = new Shortfalls(masonry);
-        Effort effort = new Effort(MOST_EFFORT);
-        leastCuts = new LeastCuts(masonry, shortfalls, effort);
+        WorkLimit limit = new WorkLimit(MOST_EFFORT);
+        leastCuts = new LeastCuts(masonry, shortfalls, limit);
         spans = new RunFinder(wall, handing).find();
-        laps = new LapInquiry(layout, spans, shortfalls, effort);
+        laps = new LapInquiry(layout, spans, shortfalls, limit);
         bounds = new RunBounds(wall, handing);
         otherTurns = new OtherTurns(wall, meetings, throughOnOdd);
     }

@@ -9,7 +9,7 @@ import org.coursewright.bond.CutCause;
 import org.coursewright.bond.Piece;
 import org.coursewright.bond.Run;
 import org.coursewright.bond.WallLayout;
-import org.coursewright.bond.internal.choice.Effort;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.filling.FillTable;
 import org.coursewright.bond.internal.filling.RunFiller;
 import org.coursewright.bond.internal.filling.Shortfalls;
@@ -32,20 +32,20 @@ final class LapInquiry {
     private final List<List<RunSpan>> spans;
     private final Masonry masonry;
     private final Shortfalls shortfalls;
-    private final Effort effort;
+    private final WorkLimit limit;
     private final Map<RunShape, RunFiller> fillers = new HashMap<>();
 
-    LapInquiry(WallLayout layout, List<List<RunSpan>> spans, Shortfalls shortfalls, Effort effort) {
+    LapInquiry(WallLayout layout, List<List<RunSpan>> spans, Shortfalls shortfalls, WorkLimit limit) {
         this.layout = layout;
         this.spans = spans;
         this.masonry = shortfalls.masonry();
         this.shortfalls = shortfalls;
-        this.effort = effort;
+        this.limit = limit;
     }
 
     /** The neighbours of a run, as they are laid, that leave no filling of it with fewer cuts. */
     CutCause.Neighbours askedBy(RunSpan span, Run run) {
-        RunFiller filler = fillers.computeIfAbsent(span.shape(), shape -> new RunFiller(shape, shortfalls, effort));
+        RunFiller filler = fillers.computeIfAbsent(span.shape(), shape -> new RunFiller(shape, shortfalls, limit));
         if (!filler.isSearchable(pattern(span, run).cuts() - 1, MOST_GAUGES)) {
             return CutCause.Neighbours.UNDECIDED;
         }

@@ -2,7 +2,7 @@ package org.coursewright.bond.internal.refit;
 
 import java.util.Arrays;
 
-import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.choice.WallCost;
 import org.coursewright.bond.internal.lap.LapCheck;
 
 /** Short laps between two runs one over the other, for every way to fill the one and the other; counted when asked for. */
@@ -43,7 +43,7 @@ final class RefitLaps {
     long[] costs() {
         long[] costs = new long[counts.length];
         for (int index = 0; index < costs.length; index++) {
-            costs[index] = CostNetwork.cost(at(index / above.count(), index % above.count()), 0, 0);
+            costs[index] = WallCost.of(at(index / above.count(), index % above.count()), 0, 0);
         }
         return costs;
     }

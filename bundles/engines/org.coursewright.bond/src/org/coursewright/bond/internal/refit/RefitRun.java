@@ -3,12 +3,12 @@ package org.coursewright.bond.internal.refit;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 
-import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.choice.WallCost;
 
 /** A run and the way chosen to fill it. */
 final class RefitRun {
 
-    private static final long SHORT_LAP = CostNetwork.cost(1, 0, 0);
+    private static final long SHORT_LAP = WallCost.of(1, 0, 0);
 
     private final RefitWays ways;
     private final long[] costs;

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.coursewright.bond.Piece;
-import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.choice.WallCost;
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.Pattern;
 import org.coursewright.bond.internal.run.Preference;
@@ -228,7 +228,7 @@ final class RunRefit {
             return;
         }
         int uneven = Preference.of(masonry, NOTHING, NO_KINDS, joints, total);
-        long cost = CostNetwork.cost(0, sum.cuts(), Math.min(CostNetwork.MOST_PREFERENCE, sum.preference() + uneven));
+        long cost = WallCost.of(0, sum.cuts(), Math.min(WallCost.MOST_PREFERENCE, sum.preference() + uneven));
         if (!isFound(pieces, cost)) {
             found.add(new Order(pieces.clone(), total, cost));
         }

@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import org.coursewright.bond.Piece;
-import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.choice.WallCost;
 
 /**
  * One way to fill a run: pieces in order and equal joints. Positions are relative to the run's start and multiplied by
@@ -141,9 +141,9 @@ public final class Pattern {
         return preference;
     }
 
-    /** Cuts and preference as one cost for a {@link CostNetwork}. */
+    /** Cuts and preference as one cost for a {@link WallCost}. */
     public long cost() {
-        return CostNetwork.cost(0, cuts, preference);
+        return WallCost.of(0, cuts, preference);
     }
 
     @Override

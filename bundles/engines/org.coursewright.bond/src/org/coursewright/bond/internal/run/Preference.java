@@ -1,7 +1,7 @@
 package org.coursewright.bond.internal.run;
 
 import org.coursewright.bond.Piece;
-import org.coursewright.bond.internal.choice.CostNetwork;
+import org.coursewright.bond.internal.choice.WallCost;
 
 /**
  * What decides between patterns with equally many cuts: blocks used for cuts first (two short cuts share one), then how
@@ -47,6 +47,6 @@ public final class Preference {
     }
 
     private static int bounded(long cost) {
-        return (int) Math.min(cost, CostNetwork.MOST_PREFERENCE);
+        return (int) Math.min(cost, WallCost.MOST_PREFERENCE);
     }
 }

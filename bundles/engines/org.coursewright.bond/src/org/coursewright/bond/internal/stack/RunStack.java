@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-import org.coursewright.bond.internal.choice.Effort;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.filling.LeastCuts;
 import org.coursewright.bond.internal.filling.Shortfalls;
 import org.coursewright.bond.internal.lap.ForcedViolations;
@@ -57,7 +57,7 @@ public final class RunStack {
     public RunStack(Masonry masonry, List<List<RunSpan>> courses) {
         this.masonry = masonry;
         forced = new ForcedViolations(masonry);
-        leastCuts = new LeastCuts(masonry, new Shortfalls(masonry), new Effort());
+        leastCuts = new LeastCuts(masonry, new Shortfalls(masonry), new WorkLimit());
         List<Integer> below = List.of();
         for (List<RunSpan> course : courses) {
             List<Integer> here = new ArrayList<>();

@@ -92,9 +92,9 @@ class CostNetworkTest {
 
     @Test
     void costsAreReadBackAsTheyWereWritten() {
-        long cost = CostNetwork.cost(3, 41, 5) + CostNetwork.cost(2, 1, CostNetwork.MOST_PREFERENCE);
+        long cost = WallCost.of(3, 41, 5) + WallCost.of(2, 1, WallCost.MOST_PREFERENCE);
 
-        assertThat(CostNetwork.violations(cost)).isEqualTo(5);
-        assertThat(CostNetwork.cuts(cost)).isEqualTo(42);
+        assertThat(WallCost.violations(cost)).isEqualTo(5);
+        assertThat(WallCost.cuts(cost)).isEqualTo(42);
     }
 }

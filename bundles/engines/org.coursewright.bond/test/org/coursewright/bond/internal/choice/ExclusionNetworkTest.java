@@ -34,7 +34,7 @@ class ExclusionNetworkTest {
     private long[] costs() {
         long[] costs = new long[2 + random.nextInt(4)];
         for (int choice = 0; choice < costs.length; choice++) {
-            costs[choice] = CostNetwork.cost(0, random.nextInt(3), 0);
+            costs[choice] = WallCost.of(0, random.nextInt(3), 0);
         }
         return costs;
     }
@@ -51,7 +51,7 @@ class ExclusionNetworkTest {
             sum += own[run][chosen[run]];
         }
         for (Scoped each : scoped) {
-            sum += each.excludes(chosen) ? CostNetwork.cost(1, 0, 0) : 0;
+            sum += each.excludes(chosen) ? WallCost.of(1, 0, 0) : 0;
         }
         return sum;
     }
@@ -90,7 +90,7 @@ class ExclusionNetworkTest {
                 scoped.add(scoped(own));
             }
             UndominatedChoices undominated = order.get();
-            TableAlgebra algebra = new TableAlgebra(new Effort());
+            TableAlgebra algebra = new TableAlgebra(new WorkLimit());
             for (int sum = 0; sum < SUMS; sum++) {
                 ExclusionNetwork network = new ExclusionNetwork(own.clone(), undominated, algebra, MOST_WORK);
                 scoped.forEach(each -> network.add(each.scope(), each.exclusions()));
@@ -98,7 +98,7 @@ class ExclusionNetworkTest {
                 long least = least(own, scoped, new int[own.length], 0);
 
                 assertThat(network.isExact()).isTrue();
-                if (CostNetwork.violations(least) == 0) {
+                if (WallCost.violations(least) == 0) {
                     assertThat(sum(own, scoped, chosen)).isEqualTo(least);
                     met++;
                 }

@@ -8,7 +8,7 @@ import static org.coursewright.bond.WallBuilder.stock;
 import java.util.Random;
 
 import org.coursewright.bond.RunEnd;
-import org.coursewright.bond.internal.choice.Effort;
+import org.coursewright.bond.internal.choice.WorkLimit;
 import org.coursewright.bond.internal.lap.Windows;
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.Pattern;
@@ -74,7 +74,7 @@ class BridgesTest {
                 windows.add(start, start + masonry.least(), masonry.lap(), length);
             }
             int least = new Bridges(shape, masonry).leastMet(windows.grid(1));
-            RunFiller filler = new RunFiller(shape, new Shortfalls(masonry), new Effort());
+            RunFiller filler = new RunFiller(shape, new Shortfalls(masonry), new WorkLimit());
             for (int cuts = 0; cuts < 4; cuts++) {
                 for (Pattern pattern : filler.some(cuts, 20, 400)) {
                     assertThat(met(windows.grid(pattern.joints()), pattern, shape)).isGreaterThanOrEqualTo(least);

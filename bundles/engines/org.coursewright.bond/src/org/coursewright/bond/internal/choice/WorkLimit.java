@@ -4,7 +4,7 @@ package org.coursewright.bond.internal.choice;
  * How much work may still be put into one wall. It is counted, not timed, so that a wall is laid alike
  * on every machine; only walls far beyond what is built use it up.
  */
-public final class Effort {
+public final class WorkLimit {
 
     /** Words of shortfalls looked at to fill its runs. */
     private static final long MOST = 400_000_000;
@@ -12,12 +12,12 @@ public final class Effort {
     private long left;
 
     /** As much as is put into one wall. */
-    public Effort() {
+    public WorkLimit() {
         this(MOST);
     }
 
     /** @param most how much may be spent */
-    public Effort(long most) {
+    public WorkLimit(long most) {
         left = most;
     }
 
