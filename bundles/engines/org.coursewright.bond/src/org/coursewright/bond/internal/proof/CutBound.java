@@ -33,6 +33,8 @@ public final class CutBound {
 
     /** A bound that has not settled by then is nearly always as good as it will be. */
     private static final int MOST_ROUNDS = 150;
+    /** The same once choices have been told apart, in a wall that is not small. */
+    private static final int MOST_ROUNDS_APART = 60;
 
     private static final int MOST_NEARBY = 60;
     private static final int MOST_SPLITS = 24;
@@ -116,7 +118,8 @@ public final class CutBound {
     private boolean settle(Progress progress) {
         boolean settled = false;
         boolean exact = true;
-        for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
+        int rounds = mostWork < CostNetwork.MOST_WORK && !stack.isSmall() ? MOST_ROUNDS_APART : MOST_ROUNDS;
+        for (int round = 0; round < rounds && !settled; round++) {
             ExclusionNetwork network = network(progress);
             int[] values = network.solve(progress);
             exact = network.isExact();
