@@ -204,14 +204,16 @@ public final class PatternPool {
     /**
      * Whether a pattern with no more than so many cuts beyond the least meets no more windows; a "no" is proven.
      *
-     * @param shown told one, if it is found
+     * @param shown told one, if it is found; one with joints near the nominal if that is found soon, for it leaves room
+     *        where dimensions change
      */
     public boolean mayFill(Windows windows, int mostMet, int extraCuts, Consumer<Pattern> shown) {
         int cuts = leastCuts + extraCuts;
         if (!filler.isComplete()) {
             return true;
         }
-        Optional<Pattern> found = filler.any(windows, mostMet, cuts);
+        Optional<Pattern> found = filler.best(windows, false, new FillTable.Score(0, cuts), mostMet, cuts)
+                .or(() -> filler.any(windows, mostMet, cuts));
         found.ifPresent(shown);
         return found.isPresent() || !filler.isComplete();
     }
