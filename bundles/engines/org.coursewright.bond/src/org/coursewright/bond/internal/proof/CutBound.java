@@ -36,7 +36,9 @@ public final class CutBound {
     /** The same once choices have been told apart, in a wall that is not small. */
     private static final int MOST_ROUNDS_APART = 60;
 
+    /** Other choices of the same cost that are looked into before the sum is taken again. */
     private static final int MOST_NEARBY = 60;
+    /** How often choices are told apart. */
     private static final int MOST_SPLITS = 24;
     /** Where more cuts are missing than so many the bound is seldom reached, and is sought for a shorter time. */
     private static final int MOST_MISSING = 3;
@@ -156,7 +158,12 @@ public final class CutBound {
         return new NearbyChoices(stack, pairs, stars, least);
     }
 
-    /** Splits the choices that the least sum rests on; says whether there is any that can be. */
+    /**
+     * Splits the choices that the least sum rests on.
+     *
+     * @param last whether choices are split that come to very many, as nothing else is left
+     * @return whether there is any that can be
+     */
     private boolean split(boolean last) {
         Map<RunShape, Set<RunChoice>> wanted = new LinkedHashMap<>();
         for (int run = 0; run < now.size(); run++) {

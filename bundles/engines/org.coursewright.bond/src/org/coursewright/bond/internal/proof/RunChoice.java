@@ -63,6 +63,7 @@ public record RunChoice(Optional<Pattern> pattern, List<PieceSet> sets, int extr
     /**
      * Choices that together are this one: the halves of a group, or all orders of a set of pieces.
      *
+     * @param last whether it is told apart though it comes to very many
      * @return empty if it is not told apart any further
      */
     List<RunChoice> split(PatternPool pool, boolean last) {
