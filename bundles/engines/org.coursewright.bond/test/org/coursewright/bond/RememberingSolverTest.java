@@ -53,18 +53,7 @@ class RememberingSolverTest {
     /** How often a computation asks whether it is still wanted: a measure of its work. */
     private static int work(BondSolver solver, BondRequest request) {
         AtomicInteger asked = new AtomicInteger();
-        solver.solve(request, new Progress() {
-            @Override
-            public void done(double fraction) {
-                // only asking counts
-            }
-
-            @Override
-            public boolean isCancelled() {
-                asked.incrementAndGet();
-                return false;
-            }
-        });
+        solver.solve(request, Progress.until(() -> asked.incrementAndGet() < 0));
         return asked.get();
     }
 

@@ -45,18 +45,7 @@ class AdviceRequestTest {
     void adviceCanBeCancelled() {
         AdviceRequest request = new AdviceRequest(opening("44", "88"), List.of(offset("W1", "3")), List.of(), in("1/4"),
                 Optional.empty());
-        Progress cancelled = new Progress() {
-            @Override
-            public void done(double fraction) {
-                // nobody listens
-            }
-
-            @Override
-            public boolean isCancelled() {
-                return true;
-            }
-        };
-        assertThatThrownBy(() -> BondAdvisor.standard().advise(request, cancelled))
+        assertThatThrownBy(() -> BondAdvisor.standard().advise(request, Progress.until(() -> true)))
                 .isInstanceOf(CancellationException.class);
     }
 }
