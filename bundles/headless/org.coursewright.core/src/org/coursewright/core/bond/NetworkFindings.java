@@ -51,9 +51,14 @@ final class NetworkFindings {
     }
 
     private void tell(Crossing crossing) {
-        String how = crossing.kind() == Crossing.Kind.CROSS
-                ? "They cross at %s east, %s north. Split one of them there, so that it ends against the other."
-                : "They lie in each other from %s east, %s north on. Shorten one of them or take it out.";
+        String how = switch (crossing.kind()) {
+            case CROSS ->
+                "They cross at %s east, %s north. Split one of them there, so that it ends against the other.";
+            case OVERLAP -> "They lie in each other from %s east, %s north on. Shorten one of them or take it out.";
+            case SIDE_BY_SIDE ->
+                "They run side by side and lie in each other from %s east, %s north on. Move one of them aside, "
+                        + "shorten it or take it out.";
+        };
         findings.invalid("wall.crossing", pair(crossing),
                 how.formatted(format.format(crossing.x()), format.format(crossing.y())));
     }

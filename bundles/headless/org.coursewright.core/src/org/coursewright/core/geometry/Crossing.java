@@ -7,7 +7,7 @@ import org.coursewright.measure.Length;
 /**
  * Two walls that run through each other, which no mason can build: one of them is to be split.
  *
- * @param kind whether they cross or lie in each other
+ * @param kind how
  * @param first mark of the wall that comes first
  * @param second mark of the other
  * @param x easting where the centre lines cross, or where the common part begins on the first, to the nearest 1/320 mm
@@ -20,7 +20,9 @@ public record Crossing(Kind kind, String first, String second, Length x, Length 
         /** The centre lines cross between their ends. */
         CROSS,
         /** The centre lines have a part in common. */
-        OVERLAP
+        OVERLAP,
+        /** The centre lines run side by side, nearer to each other than the faces between them allow. */
+        SIDE_BY_SIDE
     }
 
     public Crossing {

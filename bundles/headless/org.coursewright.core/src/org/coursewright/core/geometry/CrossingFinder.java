@@ -26,10 +26,10 @@ final class CrossingFinder {
     }
 
     private Optional<Crossing> between(Line first, Line second) {
-        if (!first.boxIsWithin(Line.JOINED, second)) {
+        if (!first.boxIsWithin(Line.JOINED + deepest(first, second), second)) {
             return Optional.empty();
         }
-        return overlap(first, second).or(() -> cross(first, second));
+        return overlap(first, second).or(() -> sideBySide(first, second)).or(() -> cross(first, second));
     }
 
     private Optional<Crossing> cross(Line first, Line second) {
@@ -57,15 +57,33 @@ final class CrossingFinder {
         if (!first.vector().isParallel(second.vector())) {
             return Optional.empty();
         }
-        boolean inLine = first.isWithin(Line.JOINED, second.from()) && first.isWithin(Line.JOINED, second.to())
-                || second.isWithin(Line.JOINED, first.from()) && second.isWithin(Line.JOINED, first.to());
-        if (!inLine) {
+        if (!areWithin(Line.JOINED, first, second)) {
             return Optional.empty();
         }
         boolean common = endsInside(first, second) || endsInside(second, first) || areSame(first, second);
         return common
                 ? Optional.of(crossing(Kind.OVERLAP, first, second, beginning(first, second)))
                 : Optional.empty();
+    }
+
+    /** Not if they share no more than a corner: there an end goes a little too far, of which near misses tell. */
+    private static Optional<Crossing> sideBySide(Line first, Line second) {
+        boolean inEachOther = first.vector().isParallel(second.vector())
+                && areWithin(deepest(first, second) - Line.JOINED, first, second)
+                && first.shares(Math.max(first.thickness(), second.thickness()), second);
+        return inEachOther
+                ? Optional.of(crossing(Kind.SIDE_BY_SIDE, first, second, beginning(first, second)))
+                : Optional.empty();
+    }
+
+    /** @return how far apart the centre lines are if the walls just touch */
+    private static long deepest(Line first, Line second) {
+        return (first.thickness() + second.thickness()) / 2;
+    }
+
+    private static boolean areWithin(long reach, Line first, Line second) {
+        return first.isWithin(reach, second.from()) && first.isWithin(reach, second.to())
+                || second.isWithin(reach, first.from()) && second.isWithin(reach, first.to());
     }
 
     /** @return whether an end of {@code other} lies between those of {@code line} and is not joined to one */

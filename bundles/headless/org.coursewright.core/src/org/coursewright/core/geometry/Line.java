@@ -80,6 +80,17 @@ record Line(int order, String mark, Point from, Point to, long thickness) {
         return boxHolds(point, JOINED) && isBeside(point) && isWithin(JOINED, point);
     }
 
+    /** @return whether more than {@code length} of this line has the other beside it */
+    boolean shares(long length, Line other) {
+        BigInteger one = from.to(other.from()).dot(vector());
+        BigInteger end = from.to(other.to()).dot(vector());
+        BigInteger begins = one.min(end).max(BigInteger.ZERO);
+        BigInteger ends = one.max(end).min(vector().lengthSquared());
+        BigInteger common = ends.subtract(begins);
+        BigInteger limit = BigInteger.valueOf(length).pow(2).multiply(vector().lengthSquared());
+        return common.signum() > 0 && common.pow(2).compareTo(limit) > 0;
+    }
+
     /** @return the nearest point of the infinite line, to the nearest unit */
     Point foot(Point point) {
         return from.towards(vector(), from.to(point).dot(vector()), vector().lengthSquared());

@@ -35,8 +35,10 @@ public final class WallNetwork {
         EndFaces endFaces = new EndFaces(shapes);
         this.leftOut = intake.leftOut();
         this.meetings = shapes.stream().map(NodeShape::meeting).toList();
-        this.nearMisses = List.copyOf(new NearMissFinder(neighbours, nodes, tolerance).find());
-        this.crossings = new CrossingFinder(neighbours, nodes).find(lines).stream().filter(this::isMeant).toList();
+        List<Crossing> found = new CrossingFinder(neighbours, nodes).find(lines);
+        this.nearMisses = new NearMissFinder(neighbours, nodes, tolerance).find().stream()
+                .filter(miss -> found.stream().noneMatch(crossing -> explains(crossing, miss))).toList();
+        this.crossings = found.stream().filter(this::isMeant).toList();
         lines.forEach(line -> faces.put(line.mark(), endFaces.faces(line)));
     }
 
@@ -63,6 +65,11 @@ public final class WallNetwork {
      */
     public static WallNetwork of(List<CentreLine> walls) {
         return of(walls, DEFAULT_TOLERANCE);
+    }
+
+    /** Walls that lie side by side in each other are not to be joined: their ends miss each other for another reason. */
+    private static boolean explains(Crossing crossing, NearMiss miss) {
+        return crossing.kind() == Crossing.Kind.SIDE_BY_SIDE && miss.isBetween(crossing.first(), crossing.second());
     }
 
     /** An end that goes a little too far crosses too; the near miss says what to do about it. */

@@ -251,6 +251,21 @@ class BondTranslatorTest {
     }
 
     @Test
+    void wallsInLineByAFaceAreInvalidAndNotToBeJoined() {
+        plan.wall("W1", "0", "0", "240", "0");
+        plan.wall("C1", "60", "2", "180", "2");
+
+        List<Finding> findings = translate().findings().stream().filter(each -> each.code().startsWith("wall."))
+                .toList();
+
+        assertThat(findings).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.INVALID);
+            assertThat(finding.element().name()).isEqualTo("walls W1 and C1");
+            assertThat(finding.message()).contains("side by side", "5'-0\" east, 2\" north", "Move one of them aside");
+        });
+    }
+
+    @Test
     void wallsThatLieInEachOtherAreToldAndTheFirstIsLaid() {
         plan.wall("W1", "0", "0", "240", "0");
         plan.wall("W2", "0", "0", "100", "0");

@@ -73,6 +73,35 @@ class CrossingTest {
                 .containsExactly(crossing(Kind.OVERLAP, "A", "B", 0, 0));
     }
 
+    /** Half thicknesses of 7 in and 5 in: with centre lines 2 in apart they lie 10 in in each other. */
+    @Test
+    void wallsInLineByAFaceLieInEachOtherSideBySide() {
+        WallNetwork network = new Plan().wall("A", 0, 0, 300, 0, 14).wall("B", 200, 2, 80, 2, 10).network();
+        assertThat(network.crossings()).containsExactly(crossing(Kind.SIDE_BY_SIDE, "A", "B", 80, 2));
+        assertThat(network.nearMisses()).as("they are not to be joined").isEmpty();
+    }
+
+    @Test
+    void slantedWallsLieInEachOtherSideBySideToo() {
+        Plan plan = new Plan().wall("A", 0, 0, 400, 300, 14).wall("B", 77, 64, 237, 184, 10);
+        assertThat(plan.network().crossings()).extracting(Crossing::kind).containsExactly(Kind.SIDE_BY_SIDE);
+    }
+
+    @Test
+    void wallsThatTouchWithTheirFacesDoNotLieInEachOther() {
+        assertThat(new Plan().wall("A", 0, 0, 300, 0, 14).wall("B", 80, 12, 200, 12, 10).network().crossings())
+                .isEmpty();
+        assertThat(new Plan().wall("A", 0, 0, 300, 0, 14).wall("B", 80, 11, 200, 11, 10).network().crossings())
+                .containsExactly(crossing(Kind.SIDE_BY_SIDE, "A", "B", 80, 11));
+    }
+
+    @Test
+    void endThatGoesATouchTooFarBesideAnotherIsANearMiss() {
+        WallNetwork network = new Plan().wall("A", 0, 0, 100, 0, 10).wall("B", 96, 3, 200, 3, 10).network();
+        assertThat(network.crossings()).isEmpty();
+        assertThat(network.nearMisses()).isNotEmpty();
+    }
+
     private static Crossing crossing(Kind kind, String first, String second, long x, long y) {
         return new Crossing(kind, first, second, Length.ofInches(x), Length.ofInches(y));
     }

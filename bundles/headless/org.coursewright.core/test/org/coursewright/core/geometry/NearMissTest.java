@@ -72,8 +72,8 @@ class NearMissTest {
 
     @Test
     void theNearestOfSeveralIsTold() {
-        WallNetwork network = new Plan().wall("A", 0, 0, 300, 0, 14).wall("B", 0, 15, 300, 15, 14)
-                .wall("P", 50, 9, 350, 9, 4).network();
+        WallNetwork network = new Plan().wall("A", 0, 0, 100, 0, 14).wall("B", 0, 15, 100, 15, 14)
+                .wall("P", 95, 9, 350, 9, 4).network();
         assertThat(network.nearMisses()).extracting(miss -> miss.other().mark()).containsExactly("B");
     }
 
