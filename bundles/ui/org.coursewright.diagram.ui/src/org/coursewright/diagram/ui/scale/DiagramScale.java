@@ -52,7 +52,15 @@ public record DiagramScale(double zoom) {
      * @return the nearest whole number of pixels
      */
     public int toPixels(Length length) {
-        return (int) Math.round(length.units() * zoom / UNITS_PER_PIXEL);
+        return (int) Math.round(exactPixels(length));
+    }
+
+    /**
+     * @param length any
+     * @return how many pixels it is, with the part of a pixel that is left
+     */
+    public double exactPixels(Length length) {
+        return length.units() * zoom / UNITS_PER_PIXEL;
     }
 
     /**

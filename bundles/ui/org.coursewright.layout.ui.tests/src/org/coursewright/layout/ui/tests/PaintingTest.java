@@ -5,17 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.coursewright.bond.BondSolver;
+import org.coursewright.bond.Piece;
 import org.coursewright.core.bond.BuildingLayout;
 import org.coursewright.core.bond.LayoutOutcome;
 import org.coursewright.core.session.ProjectStore;
 import org.coursewright.core.trial.OpeningTrial;
 import org.coursewright.diagram.ui.ink.Ink;
 import org.coursewright.diagram.ui.scale.DiagramScale;
+import org.coursewright.layout.ui.face.FaceCourse;
 import org.coursewright.layout.ui.face.FaceDrawing;
+import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.paint.FaceChange;
 import org.coursewright.layout.ui.paint.FaceInk;
 import org.coursewright.layout.ui.paint.FacePainter;
@@ -33,6 +37,7 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.BeforeEach;
@@ -108,17 +113,53 @@ class PaintingTest {
         assertFalse(gauged(painter(laid, 0.1)));
     }
 
+    @Test
+    void atEachScaleCoursesOfOneHeightLookAlike() {
+        for (double zoom = 0.04; zoom < 1; zoom *= 1.15) {
+            FacePainter painter = painter(laid, zoom);
+            ImageData data = painted(painter);
+
+            // the line over the top course is the wall's outline
+            List<Boolean> lined = painter.drawing().courses().stream().limit(painter.upTo() - 1L)
+                    .map(course -> isLined(painter, course, data)).distinct().toList();
+
+            assertEquals(1, lined.size(), "some courses are outlined and others are not at zoom " + zoom);
+        }
+    }
+
+    @Test
+    void jointsOfLessThanAPixelAreNotDrawn() {
+        FacePainter near = painter(laid, 0.5);
+        FacePainter far = painter(laid, 0.08);
+
+        assertTrue(find(painted(near), near.ink().mortar().getRGB()).isPresent());
+        assertEquals(Optional.empty(), find(painted(far), far.ink().mortar().getRGB()));
+        assertTrue(isLined(far, far.drawing().courses().get(0), painted(far)), "lines stand for the joints");
+    }
+
+    /** Whether there is a line along the top of the course's first whole unit. */
+    private static boolean isLined(FacePainter painter, FaceCourse course, ImageData data) {
+        PlacedPiece whole = course.pieces().stream().filter(piece -> piece.piece().kind() == Piece.Kind.WHOLE)
+                .findFirst().orElseThrow();
+        int x = (painter.place().x(whole.from()) + painter.place().x(whole.to())) / 2;
+        int y = painter.place().y(course.top());
+        return data.palette.getRGB(data.getPixel(x, y)).equals(painter.ink().basic().line().getRGB());
+    }
+
     private static boolean gauged(FacePainter painter) {
         ImageData data = image(painter, graphics -> new GaugePainter(painter).paint(graphics, painter.bounds()));
-        RGB accent = painter.ink().basic().accent().getRGB();
+        return find(data, painter.ink().basic().accent().getRGB()).isPresent();
+    }
+
+    private static Optional<Point> find(ImageData data, RGB colour) {
         for (int y = 0; y < data.height; y++) {
             for (int x = 0; x < data.width; x++) {
-                if (data.palette.getRGB(data.getPixel(x, y)).equals(accent)) {
-                    return true;
+                if (data.palette.getRGB(data.getPixel(x, y)).equals(colour)) {
+                    return Optional.of(new Point(x, y));
                 }
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     private static ImageData painted(FacePainter painter) {

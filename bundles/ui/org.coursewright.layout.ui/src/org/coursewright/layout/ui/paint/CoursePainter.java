@@ -2,13 +2,11 @@ package org.coursewright.layout.ui.paint;
 
 import java.util.List;
 
-import org.coursewright.bond.Course;
-import org.coursewright.bond.Run;
 import org.coursewright.layout.ui.face.FaceCourse;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.face.TopLine;
+import org.coursewright.measure.Length;
 import org.eclipse.draw2d.Graphics;
-import org.eclipse.draw2d.geometry.PointList;
 import org.eclipse.draw2d.geometry.Rectangle;
 
 /** Draws one course: other masonry behind, then mortar, then pieces; only what lies in the clip. */
@@ -29,35 +27,35 @@ final class CoursePainter {
     void paint(Graphics graphics, FaceCourse course, Rectangle clip) {
         paintBed(graphics, course);
         List<PlacedPiece> all = course.pieces();
-        int unitBottom = place.y(course.unitBottom());
-        int top = place.y(course.top());
-        for (int i = course.firstEndingAfter(place.along(clip.x)); i < all.size(); i++) {
+        // the joint after the piece before may be in the clip
+        int first = Math.max(0, course.firstEndingAfter(place.along(clip.x)) - 1);
+        for (int i = first; i < all.size() && place.x(all.get(i).from()) <= clip.right(); i++) {
             PlacedPiece piece = all.get(i);
-            int from = place.x(piece.from());
-            if (from > clip.right()) {
-                break;
-            }
+            SeenPiece seen = SeenPiece.of(place, course, i);
             if (course.isRaked() && raked.cuts(course, piece)) {
-                pieces.paintRaked(graphics, piece.piece().kind(), raked.outline(course, piece));
+                pieces.paintRaked(graphics, piece.piece().kind(),
+                        raked.under(seen.from(), seen.to(), seen.bottom(), course.top()), seen.least());
             } else {
-                Rectangle box = new Rectangle(from, top, place.x(piece.to()) - from, unitBottom - top);
-                pieces.paint(graphics, piece.piece().kind(), box);
+                pieces.paint(graphics, piece.piece().kind(),
+                        place.box(seen.from(), seen.to(), seen.bottom(), course.top()), seen);
             }
         }
     }
 
     private void paintBed(Graphics graphics, FaceCourse course) {
-        Course line = course.course();
         graphics.setBackgroundColor(ink.other());
-        graphics.fillPolygon(raked.under(line.from(), line.to(), line.bottom(), course.top()));
+        fill(graphics, course, course.course().from(), course.course().to());
         graphics.setBackgroundColor(ink.mortar());
-        for (Run run : course.runs()) {
-            if (course.isRaked()) {
-                PointList bed = raked.under(run.from(), run.to(), line.bottom(), course.top());
-                graphics.fillPolygon(bed);
-            } else {
-                graphics.fillRectangle(place.box(run.from(), run.to(), line.bottom(), course.top()));
-            }
+        course.runs().forEach(run -> fill(graphics, course, run.from(), run.to()));
+    }
+
+    /** A polygon is smoothed at its sides and would blur the line of the course below, so it is drawn only under a rake. */
+    private void fill(Graphics graphics, FaceCourse course, Length from, Length to) {
+        Length bottom = course.course().bottom();
+        if (course.isRaked()) {
+            graphics.fillPolygon(raked.under(from, to, bottom, course.top()));
+        } else {
+            graphics.fillRectangle(place.box(from, to, bottom, course.top()));
         }
     }
 }

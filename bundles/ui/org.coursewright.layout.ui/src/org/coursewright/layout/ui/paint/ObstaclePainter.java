@@ -37,18 +37,18 @@ final class ObstaclePainter {
 
     private void paint(Graphics graphics, Obstacle.Kind kind, Rectangle box) {
         if (kind == Obstacle.Kind.OPENING) {
-            WallMarks.opening(graphics, ink, box);
+            FaceSymbols.opening(graphics, ink, box);
         } else {
-            WallMarks.bearing(graphics, ink, box);
+            FaceSymbols.bearing(graphics, ink, box);
         }
     }
 
     void paintTrouble(Graphics graphics) {
         drawing.layout().unfillable().stream().filter(run -> run.course() <= upTo)
-                .forEach(run -> drawing.course(run.course()).ifPresent(course -> WallMarks.unfillable(graphics, ink,
+                .forEach(run -> drawing.course(run.course()).ifPresent(course -> FaceSymbols.unfillable(graphics, ink,
                         place.box(run.from(), run.to(), course.course().bottom(), course.top()))));
         drawing.layout().shortLaps().stream().filter(lap -> lap.lower() < upTo)
-                .forEach(lap -> drawing.course(lap.lower()).ifPresent(course -> WallMarks.shortLap(graphics, ink,
+                .forEach(lap -> drawing.course(lap.lower()).ifPresent(course -> FaceSymbols.shortLap(graphics, ink,
                         new Point(place.x(lap.at()), place.y(course.top())))));
     }
 }

@@ -17,25 +17,66 @@ public record PiecePainter(FaceInk ink) {
     private static final int LEAST_FOR_PATTERN = 6;
 
     /**
-     * Draws a piece that no rake cuts.
+     * Draws a piece by itself.
      *
      * @param graphics to draw on
      * @param kind of the piece
      * @param box pixels that it covers
      */
     public void paint(Graphics graphics, Piece.Kind kind, Rectangle box) {
-        graphics.setBackgroundColor(ink.of(kind));
-        graphics.fillRectangle(box);
-        if (Math.min(box.width, box.height) >= LEAST_FOR_OUTLINE) {
+        fill(graphics, kind, box);
+        if (isOutlined(Math.min(box.width, box.height))) {
             graphics.setForegroundColor(ink.basic().line());
             graphics.drawRectangle(box.x, box.y, box.width - 1, box.height - 1);
-            drawPattern(graphics, kind, box);
+            drawPattern(graphics, kind, box, Math.min(box.width, box.height));
         }
     }
 
-    void paintRaked(Graphics graphics, Piece.Kind kind, PointList outline) {
+    /**
+     * Draws a piece in a wall. What is drawn goes by its size before rounding, lest pieces of one size, some of which come
+     * out a pixel smaller, look different.
+     *
+     * @param graphics to draw on
+     * @param kind of the piece
+     * @param box pixels of what is seen of it
+     * @param seen what is seen of it
+     */
+    void paint(Graphics graphics, Piece.Kind kind, Rectangle box, SeenPiece seen) {
+        fill(graphics, kind, box);
+        if (isOutlined(seen.least())) {
+            graphics.setForegroundColor(ink.basic().line());
+            drawOutline(graphics, box, seen);
+            drawPattern(graphics, kind, box, seen.least());
+        }
+    }
+
+    /** Where no joint is seen there is one line between two pieces: the left or the upper one of the next. */
+    private static void drawOutline(Graphics graphics, Rectangle box, SeenPiece seen) {
+        graphics.drawLine(box.x, box.y, box.right() - 1, box.y);
+        graphics.drawLine(box.x, box.y, box.x, box.bottom() - 1);
+        if (!seen.closedAfter()) {
+            graphics.drawLine(box.right() - 1, box.y, box.right() - 1, box.bottom() - 1);
+        }
+        if (!seen.closedBelow()) {
+            graphics.drawLine(box.x, box.bottom() - 1, box.right() - 1, box.bottom() - 1);
+        }
+    }
+
+    private void fill(Graphics graphics, Piece.Kind kind, Rectangle box) {
+        graphics.setBackgroundColor(ink.of(kind));
+        graphics.fillRectangle(box);
+    }
+
+    private static boolean isOutlined(double least) {
+        return least >= LEAST_FOR_OUTLINE;
+    }
+
+    void paintRaked(Graphics graphics, Piece.Kind kind, PointList outline, double least) {
         graphics.setBackgroundColor(ink.of(kind));
         graphics.fillPolygon(outline);
+        if (!isOutlined(least)) {
+            return;
+        }
         graphics.setForegroundColor(ink.basic().line());
         graphics.drawPolygon(outline);
         if (kind == Piece.Kind.CUT) {
@@ -55,8 +96,8 @@ public record PiecePainter(FaceInk ink) {
         }
     }
 
-    private static void drawPattern(Graphics graphics, Piece.Kind kind, Rectangle box) {
-        if (Math.min(box.width, box.height) < LEAST_FOR_PATTERN) {
+    private static void drawPattern(Graphics graphics, Piece.Kind kind, Rectangle box, double least) {
+        if (least < LEAST_FOR_PATTERN) {
             return;
         }
         if (kind == Piece.Kind.SPECIAL) {

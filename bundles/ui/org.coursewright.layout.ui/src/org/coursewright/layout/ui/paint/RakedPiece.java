@@ -27,10 +27,6 @@ final class RakedPiece {
                         && point.offset().isGreaterThan(piece.from()) && point.offset().isLessThan(piece.to()));
     }
 
-    PointList outline(FaceCourse course, PlacedPiece piece) {
-        return under(piece.from(), piece.to(), course.unitBottom(), course.top());
-    }
-
     /** A box, cut off by the top of the wall. */
     PointList under(Length from, Length to, Length bottom, Length highest) {
         PointList outline = new PointList();

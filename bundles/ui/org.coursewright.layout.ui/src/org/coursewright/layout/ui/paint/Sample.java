@@ -9,16 +9,16 @@ import org.eclipse.draw2d.geometry.Rectangle;
 public interface Sample {
 
     /** A lintel or a bond beam. */
-    Sample BEARING = (graphics, ink, box) -> WallMarks.bearing(graphics, ink, box);
+    Sample BEARING = (graphics, ink, box) -> FaceSymbols.bearing(graphics, ink, box);
 
     /** The end of a wall that is met. */
-    Sample OTHER = (graphics, ink, box) -> WallMarks.other(graphics, ink, box);
+    Sample OTHER = (graphics, ink, box) -> FaceSymbols.other(graphics, ink, box);
 
     /** A run that nothing fills. */
-    Sample UNFILLABLE = (graphics, ink, box) -> WallMarks.unfillable(graphics, ink, box);
+    Sample UNFILLABLE = (graphics, ink, box) -> FaceSymbols.unfillable(graphics, ink, box);
 
     /** Two joints that lap too little. */
-    Sample SHORT_LAP = (graphics, ink, box) -> WallMarks.shortLap(graphics, ink, box.getCenter());
+    Sample SHORT_LAP = (graphics, ink, box) -> FaceSymbols.shortLap(graphics, ink, box.getCenter());
 
     /** A pin. */
     Sample PINNED = (graphics, ink, box) -> PinPainter.head(graphics, ink, box.getCenter());

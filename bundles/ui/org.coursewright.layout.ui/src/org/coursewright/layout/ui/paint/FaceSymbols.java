@@ -6,13 +6,13 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.graphics.Color;
 
 /** What is drawn on a wall besides pieces, alike in the wall and in its legend. */
-final class WallMarks {
+final class FaceSymbols {
 
     private static final int TROUBLE_HATCH = 7;
     private static final int BEARING_HATCH = 12;
     private static final int MARK = 4;
 
-    private WallMarks() {
+    private FaceSymbols() {
     }
 
     static void opening(Graphics graphics, FaceInk ink, Rectangle box) {
