@@ -21,10 +21,11 @@ import org.eclipse.swt.SWT;
  * @param row where it is drawn beside the face
  * @param place of the plan on paper
  * @param ink to draw with
+ * @param others boxes around other words in the plan, at which its lines from the face are broken
  * @param chosen whether it is selected
  */
 public record DimensionPainting(Dimension dimension, String text, DimensionRow row, PlanPlace place, PlanInk ink,
-        boolean chosen) implements Painting {
+        List<Rectangle> others, boolean chosen) implements Painting {
 
     private static final int OFF_FACE = 4;
     private static final int BEYOND = 4;
@@ -63,7 +64,7 @@ public record DimensionPainting(Dimension dimension, String text, DimensionRow r
 
     /** @return the same without the length */
     DimensionPainting silenced() {
-        return new DimensionPainting(dimension, text, row.silenced(), place, ink, chosen);
+        return new DimensionPainting(dimension, text, row.silenced(), place, ink, others, chosen);
     }
 
     /** @return the box around the length, empty if it is not written */
@@ -120,8 +121,8 @@ public record DimensionPainting(Dimension dimension, String text, DimensionRow r
     }
 
     private void extension(Graphics graphics, Point face) {
-        graphics.drawLine(PlanPlace.ahead(face, dimension.away(), row.begin(OFF_FACE)),
-                PlanPlace.ahead(face, dimension.away(), row.distance() + BEYOND));
+        new BrokenLine(PlanPlace.ahead(face, dimension.away(), row.begin(OFF_FACE)),
+                PlanPlace.ahead(face, dimension.away(), row.distance() + BEYOND)).paint(graphics, others);
     }
 
     private void stroke(Graphics graphics, Point at) {

@@ -160,6 +160,6 @@ public final class DimensionRows {
     }
 
     private DimensionPainting painting(Dimension dimension, DimensionRow row) {
-        return new DimensionPainting(dimension, text.apply(dimension), row, place, ink, false);
+        return new DimensionPainting(dimension, text.apply(dimension), row, place, ink, List.of(), false);
     }
 }

@@ -51,9 +51,10 @@ public final class DimensionPart extends AbstractGraphicalEditPart {
 
     /** @return how it is drawn */
     public Optional<DimensionPainting> painting() {
+        Wording wording = ((StoreyPart) getParent()).wording();
         return dimension().map(shown -> new DimensionPainting(shown, new Figures(state().format()).of(shown),
-                ((StoreyPart) getParent()).wording().rows().getOrDefault(shown, DimensionRow.FIRST),
-                state().place(DiagramScale.of(getViewer())), state().ink(), getSelected() != SELECTED_NONE));
+                wording.rows().getOrDefault(shown, DimensionRow.FIRST), state().place(DiagramScale.of(getViewer())),
+                state().ink(), wording.words(), getSelected() != SELECTED_NONE));
     }
 
     @Override

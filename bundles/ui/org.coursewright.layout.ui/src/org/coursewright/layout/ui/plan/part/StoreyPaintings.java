@@ -78,7 +78,8 @@ public record StoreyPaintings(PlanState state) {
         openings(wording.marks(), place, ink).forEach(all::add);
         all.add(new JunctionPainting(state.shape(), state.laid(), place, ink));
         dimensions.forEach(each -> all.add(
-                new DimensionPainting(each, text(each), wording.rows().get(each), place, ink, false)));
+                new DimensionPainting(each, text(each), wording.rows().get(each), place, ink, wording.words(),
+                        false)));
         return all;
     }
 
@@ -96,7 +97,7 @@ public record StoreyPaintings(PlanState state) {
                 new OpeningMarks(place, wall -> sides(wall, measured)).on(paper, walls));
         marks.putAll(new WallMarks(place).on(paper, walls));
         return new Wording(marks, DimensionRows.of(List.copyOf(dimensions), this::text, place,
-                PlanInk.with(Ink.LIGHT), walls, paper.words()));
+                PlanInk.with(Ink.LIGHT), walls, paper.words()), paper.words());
     }
 
     /** Lines from the face towards the string, as far as it usually is. */
