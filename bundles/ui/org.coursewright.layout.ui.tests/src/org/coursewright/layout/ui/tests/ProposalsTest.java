@@ -106,7 +106,7 @@ class ProposalsTest {
         found();
         String before = counted();
         selectTheFirst();
-        OpenFace.await(() -> says("The price of"));
+        OpenFace.await(() -> says("The price with mark-ups"));
         String told = Screen.labels().stream().filter(text -> text.startsWith("Accepting")).findFirst().orElseThrow();
         Screen.press("Accept");
         String after = counted();
@@ -114,7 +114,7 @@ class ProposalsTest {
         assertNotEquals(before, after);
         assertEquals("%s | %s".formatted(before, after), told.replaceAll(
                 ".*: ([0-9]+) cut pieces become ([0-9]+), ([0-9]+) short laps become ([0-9]+)[.]"
-                        + " The price of (.*) becomes (.*): .* less[.].*",
+                        + " The price with mark-ups is (.*) before and (.*) after: .* less[.].*",
                 "$1 cuts, $3 laps, $5 | $2 cuts, $4 laps, $6"));
     }
 
@@ -140,6 +140,31 @@ class ProposalsTest {
         assertEquals("The lintel is ordered.", read.getComment());
         assertTrue(read.getReason().startsWith("Spares "));
         assertEquals("N1", read.getOpening().getMark());
+    }
+
+    @Test
+    void effectOfARefusedProposalIsToldAsOfNow() {
+        found();
+        selectTheFirst();
+        OpenFace.await(() -> says("P1 alone, in the whole building"));
+        assertFalse(says("as of now"));
+        Screen.press("Refuse");
+        selectTheFirst();
+
+        OpenFace.await(() -> says("as of now; the line of"));
+        assertTrue(table().getColumn(7).getToolTipText().contains("in its own wall"));
+    }
+
+    @Test
+    void refusedProposalIsMarkedTooOnceTheDimensionHasChanged() {
+        found();
+        selectTheFirst();
+        Screen.press("Refuse");
+        OpenFace.active().ifPresent(
+                session -> session.execute(new MoveOpeningCommand(window, SmallHouse.inches("46"))));
+        OpenFace.settle();
+
+        assertEquals("Refused (changed since)", table().getItem(0).getText(0));
     }
 
     @Test

@@ -17,6 +17,7 @@ import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.TableColumn;
 
 /** The columns of the table of proposals. */
 record ProposalColumns(TableViewer table, TableColumnLayout layout) {
@@ -29,21 +30,23 @@ record ProposalColumns(TableViewer table, TableColumnLayout layout) {
         column(ProposalText.columnFrom, 10, each -> length(each, each.getFrom()));
         column(ProposalText.columnTo, 10, each -> length(each, each.getTo()));
         column(ProposalText.columnChange, 9, ProposalColumns::change);
-        column(ProposalText.columnSpares, 40, each -> text(each.getReason()));
+        column(ProposalText.columnSpares, 40, each -> text(each.getReason())).setToolTipText(
+                ProposalText.columnSparesHint);
         column(ProposalText.columnComment, 20, each -> text(each.getComment()));
     }
 
-    private void column(String title, int weight, Function<Proposal, String> text) {
+    private TableColumn column(String title, int weight, Function<Proposal, String> text) {
         TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
         column.getColumn().setText(title);
         column.setLabelProvider(ColumnLabelProvider.createTextProvider(each -> text.apply((Proposal) each)));
         layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, true));
+        return column.getColumn();
     }
 
     private static String answer(Proposal proposal) {
         String answer = ElementLabels.of(proposal.getState());
-        boolean open = proposal.getState() == ProposalState.OPEN;
-        return open && !new ProposalChanges(proposal).isTimely() ? NLS.bind(ProposalText.outdated, answer) : answer;
+        boolean toBeMade = proposal.getState() == ProposalState.OPEN || proposal.getState() == ProposalState.REFUSED;
+        return toBeMade && !new ProposalChanges(proposal).isTimely() ? NLS.bind(ProposalText.outdated, answer) : answer;
     }
 
     private static String where(Proposal proposal) {

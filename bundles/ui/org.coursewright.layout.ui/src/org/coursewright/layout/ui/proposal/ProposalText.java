@@ -7,6 +7,7 @@ final class ProposalText extends NLS {
 
     public static String accept;
     public static String accessibleName;
+    public static String alone;
     public static String cancel;
     public static String comment;
     public static String commentAsk;
@@ -16,6 +17,7 @@ final class ProposalText extends NLS {
     public static String effectFailed;
     public static String effectIncomplete;
     public static String effectNoPrice;
+    public static String effectNow;
     public static String effectOpen;
     public static String effectPrice;
     public static String failed;
@@ -40,6 +42,7 @@ final class ProposalText extends NLS {
     public static String columnFrom;
     public static String columnMark;
     public static String columnSpares;
+    public static String columnSparesHint;
     public static String columnTo;
     public static String columnWhere;
 

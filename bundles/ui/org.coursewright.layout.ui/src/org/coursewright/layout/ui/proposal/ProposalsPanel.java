@@ -152,7 +152,7 @@ final class ProposalsPanel extends Composite {
     /** @return what several proposals are called together */
     static String several(List<Proposal> proposals) {
         return proposals.size() == 1
-                ? ElementLabels.of(proposals.get(0))
+                ? NLS.bind(ProposalText.alone, ElementLabels.of(proposals.get(0)))
                 : NLS.bind(ProposalText.several, proposals.size());
     }
 

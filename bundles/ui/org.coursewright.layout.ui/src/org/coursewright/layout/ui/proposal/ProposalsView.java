@@ -37,7 +37,7 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
     private ProjectActions actions;
     private ProposalsPanel panel;
     private EffectTrial effect;
-    private String asked = "";
+    private List<Proposal> asked = List.of();
     private ProposalFinding finding;
     private Optional<ProjectSession> shown = Optional.empty();
 
@@ -93,10 +93,23 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
 
     /** Looks what accepting those would change that are not accepted yet. */
     private void weigh(List<Proposal> proposals) {
-        List<Proposal> open = proposals.stream().filter(each -> each.getState() != ProposalState.ACCEPTED).toList();
-        asked = ProposalsPanel.several(open);
-        effect.ask(open);
-        say(open.isEmpty() ? counted() : NLS.bind(ProposalText.effectComing, asked, 0));
+        asked = proposals.stream().filter(each -> each.getState() != ProposalState.ACCEPTED).toList();
+        effect.ask(asked);
+        if (asked.isEmpty()) {
+            say(counted());
+        } else {
+            sayComing(0);
+        }
+    }
+
+    private void sayComing(int percent) {
+        say(NLS.bind(ProposalText.effectComing, ProposalsPanel.several(asked), percent));
+    }
+
+    /** A refused proposal keeps what it was refused for, while the building may have gone on. */
+    private String asOfNow() {
+        List<Proposal> refused = asked.stream().filter(each -> each.getState() == ProposalState.REFUSED).toList();
+        return refused.isEmpty() ? "" : NLS.bind(ProposalText.effectNow, ElementLabels.of(refused));
     }
 
     /** What the view says of the proposals that are selected, unless others are being looked for. */
@@ -104,12 +117,12 @@ public final class ProposalsView extends ViewPart implements OpenProjectsListene
 
         @Override
         public void progressed(int percent) {
-            say(NLS.bind(ProposalText.effectComing, asked, percent));
+            sayComing(percent);
         }
 
         @Override
         public void found(Effect found) {
-            say(new EffectWords(found).of(asked));
+            say(new EffectWords(found).of(ProposalsPanel.several(asked)) + asOfNow());
         }
 
         @Override
