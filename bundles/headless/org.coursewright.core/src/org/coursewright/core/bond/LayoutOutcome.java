@@ -2,6 +2,9 @@ package org.coursewright.core.bond;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 import org.coursewright.bond.BondRequest;
 import org.coursewright.bond.BondResult;
@@ -36,6 +39,18 @@ public record LayoutOutcome(BondRequest request, BondResult result, UnitCount to
     /** @return the walls as they were asked to be laid, in the order of the layouts in the result */
     public List<WallFace> faces() {
         return request.walls();
+    }
+
+    /**
+     * How many pieces each course of a wall takes.
+     *
+     * @param mark of the wall
+     * @return the pieces by the course's number, from the bottom up; empty if the wall is not laid
+     */
+    public SortedMap<Integer, UnitCount> courses(String mark) {
+        return result.walls().stream().filter(wall -> wall.mark().equals(mark))
+                .flatMap(wall -> wall.courses().stream()).collect(Collectors.toMap(
+                        laid -> laid.course().number(), UnitCount::of, (one, other) -> one, TreeMap::new));
     }
 
     /**

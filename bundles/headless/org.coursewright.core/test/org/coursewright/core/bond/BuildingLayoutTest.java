@@ -40,6 +40,9 @@ class BuildingLayoutTest {
             assertThat(wall.optimal()).isTrue();
         });
         assertThat(outcome.findings()).isEmpty();
+        assertThat(outcome.courses("W2")).hasSize(20).containsEntry(1, new UnitCount(16, 0, 0)).containsEntry(20,
+                new UnitCount(16, 0, 0));
+        assertThat(outcome.courses("W9")).as("no such wall").isEmpty();
     }
 
     @Test

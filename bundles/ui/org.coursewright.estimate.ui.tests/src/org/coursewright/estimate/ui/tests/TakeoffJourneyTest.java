@@ -95,6 +95,8 @@ class TakeoffJourneyTest {
         assertTrue(Desk.says("Show me: B14 stretcher, laid whole"));
         assertTrue(Desk.says("= pieces counted"));
         assertFalse(Desk.button("Show in Wall").isEnabled());
+        assertEquals("1 to " + Desk.result(LayoutResults.LAYOUT).courses("C1").lastKey(), Desk.row(Desk.table(
+                "Taken from"), "C1").getText(1));
         Desk.select(Desk.row(Desk.table("Taken from"), "C1"));
 
         Desk.press(Desk.button("Show in Wall"));

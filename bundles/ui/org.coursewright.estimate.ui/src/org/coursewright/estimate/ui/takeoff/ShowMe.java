@@ -1,9 +1,13 @@
 package org.coursewright.estimate.ui.takeoff;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
+import org.coursewright.core.bond.UnitCount;
 import org.coursewright.core.cost.QuantityRow;
 import org.coursewright.core.display.Amount;
 import org.coursewright.estimate.ui.part.Figures;
@@ -54,7 +58,7 @@ final class ShowMe extends Composite {
         open.addListener(SWT.Selection, event -> open());
         from.addListener(SWT.DefaultSelection, event -> open());
         from.addListener(SWT.Selection, event -> open.setEnabled(canOpen()));
-        show(Optional.empty(), Set.of(), new Amount(LengthFormat.INCHES));
+        show(Optional.empty(), Set.of(), wall -> Map.of(), new Amount(LengthFormat.INCHES));
     }
 
     private Table table(String name, String first, int firstWidth, String second, int secondWidth) {
@@ -76,9 +80,11 @@ final class ShowMe extends Composite {
     /**
      * @param row to be explained, or none
      * @param marks of all walls
+     * @param laid pieces of a wall by course; none if that is not known
      * @param words how the project writes lengths
      */
-    void show(Optional<QuantityRow> row, Set<String> marks, Amount words) {
+    void show(Optional<QuantityRow> row, Set<String> marks, Function<String, ? extends Map<Integer, UnitCount>> laid,
+            Amount words) {
         title.setText(row.map(each -> NLS.bind(TakeoffText.showMe, words.inProject(each.item()), each.kind())).orElse(
                 TakeoffText.none));
         formula.setText(row.map(QuantityRow::line).map(line -> NLS.bind(TakeoffText.formula, Figures.quantity(line
@@ -88,7 +94,7 @@ final class ShowMe extends Composite {
         inputs.removeAll();
         row.ifPresent(each -> each.line().inputs().forEach(input -> add(inputs, words.inProject(input.symbol()), words
                 .exact(input.value()))));
-        walls = row.map(each -> TakenFrom.of(each.line(), marks)).orElse(List.of());
+        walls = row.map(each -> TakenFrom.of(each.line(), marks, laid)).orElse(List.of());
         from.removeAll();
         walls.forEach(each -> add(from, each.wall(), courses(each)));
         open.setEnabled(canOpen());
@@ -100,11 +106,10 @@ final class ShowMe extends Composite {
     }
 
     private static String courses(TakenFrom taken) {
-        if (taken.courses().isEmpty()) {
-            return "";
-        }
-        return taken.onlyCourse().map(course -> NLS.bind(TakeoffText.oneCourse, course)).orElseGet(() -> NLS.bind(
-                TakeoffText.courses, taken.courses().first(), taken.courses().last()));
+        return taken.ranges().stream().map(range -> range.get(0).equals(range.get(1))
+                ? NLS.bind(TakeoffText.oneCourse, range.get(0))
+                : NLS.bind(TakeoffText.courses, range.get(0), range.get(1)))
+                .collect(Collectors.joining(TakeoffText.andCourses));
     }
 
     private boolean canOpen() {

@@ -1,10 +1,14 @@
 package org.coursewright.estimate.ui.takeoff;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import org.coursewright.core.bond.LayoutOutcome;
+import org.coursewright.core.bond.LayoutResults;
+import org.coursewright.core.bond.UnitCount;
 import org.coursewright.core.cost.PriceResults;
 import org.coursewright.core.cost.QuantityGroup;
 import org.coursewright.core.cost.QuantityTable;
@@ -32,6 +36,7 @@ public final class TakeoffEditor extends EstimateEditor {
     private QuantityTree tree;
     private Label count;
     private ShowMe showMe;
+    private ShownResult<LayoutOutcome> layout;
     private ShownResult<QuantityTable> table;
 
     /** Called by the platform. */
@@ -52,6 +57,7 @@ public final class TakeoffEditor extends EstimateEditor {
         count = new Label(body, SWT.NONE);
         GridDataFactory.fillDefaults().indent(8, 0).grab(true, false).applyTo(count);
         tree.viewer().addSelectionChangedListener(event -> explain());
+        layout = show(LayoutResults.LAYOUT, laid -> explain());
         table = show(PriceResults.QUANTITIES, this::take);
     }
 
@@ -76,7 +82,11 @@ public final class TakeoffEditor extends EstimateEditor {
     }
 
     private void explain() {
-        showMe.show(tree.selected(), marks(), words());
+        showMe.show(tree.selected(), marks(), this::laid, words());
+    }
+
+    private Map<Integer, UnitCount> laid(String wall) {
+        return layout.last().<Map<Integer, UnitCount>>map(laid -> laid.courses(wall)).orElse(Map.of());
     }
 
     private Set<String> marks() {

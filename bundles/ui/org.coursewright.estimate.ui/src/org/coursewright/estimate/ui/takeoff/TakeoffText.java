@@ -9,6 +9,7 @@ final class TakeoffText extends NLS {
     public static String accessibleInputs;
     public static String accessibleTable;
     public static String also;
+    public static String andCourses;
     public static String byElement;
     public static String byItem;
     public static String byKind;
