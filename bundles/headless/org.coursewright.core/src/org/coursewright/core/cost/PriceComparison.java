@@ -1,6 +1,7 @@
 package org.coursewright.core.cost;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.coursewright.measure.Money;
 
@@ -13,6 +14,15 @@ public record PriceComparison(List<PriceOutcome> prices) {
 
     public PriceComparison {
         prices = List.copyOf(prices);
+    }
+
+    /**
+     * @param planned the building as planned
+     * @param scenarios beside it, perhaps none
+     * @return all of them
+     */
+    public static PriceComparison of(PriceOutcome planned, List<PriceOutcome> scenarios) {
+        return new PriceComparison(Stream.concat(Stream.of(planned), scenarios.stream()).toList());
     }
 
     /** @return by how much each total is above that of the first; the first is zero */

@@ -1,10 +1,8 @@
 package org.coursewright.core.cost;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.coursewright.core.bond.LayoutResults;
 import org.coursewright.core.derive.Derived;
 import org.coursewright.core.derive.ModelRead;
 import org.coursewright.core.takeoff.TakeoffResults;
@@ -13,6 +11,9 @@ import org.coursewright.model.project.Project;
 
 /** The results about cost, for a {@link org.coursewright.core.derive.DerivationGraph}. */
 public final class PriceResults {
+
+    /** What the building is called as the project has it, among scenarios. */
+    public static final String AS_PLANNED = ScenarioName.AS_PLANNED.mark();
 
     private static final ModelRead<CostBrief> BRIEF = new ModelRead<>("cost brief", CostBrief.class, CostReader::read);
 
@@ -82,23 +83,20 @@ public final class PriceResults {
         return comparison(Optional.of(scenario));
     }
 
+    /**
+     * One scenario by itself, for those who show each as soon as it is there.
+     *
+     * @param mark of the scenario
+     * @return its price, declared anew for each call and yet one result; none with an unknown mark, several if scenarios
+     *         share the mark
+     */
+    public static Derived<ScenarioPrices> scenario(String mark) {
+        return ScenarioResults.of(Optional.of(mark));
+    }
+
     private static Derived<PriceComparison> comparison(Optional<String> only) {
-        ModelRead<ScenarioRead.Walls> walls = new ModelRead<>("walls of scenarios", ScenarioRead.Walls.class,
-                project -> ScenarioRead.walls(project, only));
-        ModelRead<ScenarioRead.All> reads = new ModelRead<>("scenarios", ScenarioRead.All.class, project -> ScenarioRead
-                .all(project, only));
-        Derived<ScenarioRead.Layouts> layouts = Derived.of("layouts of scenarios", ScenarioRead.Layouts.class, List.of(
-                walls, LayoutResults.LAYOUT),
-                (inputs, progress) -> inputs.of(walls).lay(inputs.of(
-                        LayoutResults.LAYOUT), progress));
-        return Derived.of("comparison of scenarios", PriceComparison.class, List.of(RANGE, reads, layouts), (inputs,
-                progress) -> {
-            List<PriceOutcome> prices = new ArrayList<>(List.of(inputs.of(RANGE)));
-            List<ScenarioRead> scenarios = inputs.of(reads).reads();
-            for (int i = 0; i < scenarios.size(); i++) {
-                prices.add(scenarios.get(i).price(inputs.of(layouts).layouts().get(i), progress));
-            }
-            return new PriceComparison(prices);
-        });
+        Derived<ScenarioPrices> scenarios = ScenarioResults.of(only);
+        return Derived.of("comparison of scenarios", PriceComparison.class, List.of(RANGE, scenarios),
+                (inputs, progress) -> PriceComparison.of(inputs.of(RANGE), inputs.of(scenarios).prices()));
     }
 }

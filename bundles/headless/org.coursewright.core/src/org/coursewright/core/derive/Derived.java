@@ -10,6 +10,9 @@ import org.coursewright.measure.Progress;
  * The declaration of a result that follows from the project: what it is called, what it is computed from, and how. It
  * holds no result itself; a {@link DerivationGraph} does. As its sources exist before it, there are no circles.
  *
+ * <p>Two declarations are equal, and have one result in a graph, if they are made of equal parts: a result that is declared
+ * as often as somebody asks for it, such as that of one scenario of many, has records for its reader and its computation.
+ *
  * @param <T> type of the result: immutable, with an {@code equals} that compares content
  */
 public final class Derived<T> implements Source<T> {
@@ -19,6 +22,7 @@ public final class Derived<T> implements Source<T> {
     private final List<Source<?>> inputs;
     private final Computation<T> computation;
     private final boolean ahead;
+    private final int hash;
 
     private Derived(String name, Class<T> type, List<Source<?>> inputs, Computation<T> computation, boolean ahead) {
         this.name = Objects.requireNonNull(name, "name");
@@ -26,6 +30,7 @@ public final class Derived<T> implements Source<T> {
         this.inputs = List.copyOf(inputs);
         this.computation = Objects.requireNonNull(computation, "computation");
         this.ahead = ahead;
+        this.hash = Objects.hash(name, type, this.inputs, computation, ahead);
     }
 
     /**
@@ -96,6 +101,18 @@ public final class Derived<T> implements Source<T> {
             return new NodeState.Failed<>(failed.reason());
         }
         return new NodeState.Stale<>(((NodeState.Stale<?>) kept).last().map(type::cast));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Derived<?> derived && hash == derived.hash
+                && name.equals(derived.name) && type == derived.type && ahead == derived.ahead
+                && inputs.equals(derived.inputs) && computation.equals(derived.computation);
+    }
+
+    @Override
+    public int hashCode() {
+        return hash;
     }
 
     @Override

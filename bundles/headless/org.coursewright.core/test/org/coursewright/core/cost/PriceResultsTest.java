@@ -130,6 +130,8 @@ class PriceResultsTest {
         room.rate("B14 171.45 mm", RateKind.MATERIAL, "1 USD", "H87");
         PriceComparison both = get(PriceResults.COMPARISON);
         assertThat(both.prices()).extracting(PriceOutcome::scenario).containsExactly("as planned", "headers");
+        assertThat(get(PriceResults.scenario("headers")).prices()).as("alone").containsExactly(both.prices().get(1));
+        assertThat(get(PriceResults.scenario("nothing of the kind")).prices()).isEmpty();
 
         choice.getWalls().forEach(wall -> wall.setBond(Bond.HEADER));
         PriceOutcome really = price();
@@ -137,6 +139,12 @@ class PriceResultsTest {
         assertThat(both.prices().get(0).total()).isNotEqualTo(really.total());
         assertThat(both.differences().get(1)).isEqualTo(really.total().total().minus(both.prices().get(0).total()
                 .total()));
+    }
+
+    @Test
+    void scenarioHasOneResultHoweverOftenItIsAskedFor() {
+        assertThat(PriceResults.scenario("headers")).isEqualTo(PriceResults.scenario("headers"))
+                .hasSameHashCodeAs(PriceResults.scenario("headers")).isNotEqualTo(PriceResults.scenario("10 in"));
     }
 
     @Test

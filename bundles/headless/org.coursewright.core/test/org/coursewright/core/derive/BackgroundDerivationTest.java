@@ -68,6 +68,21 @@ class BackgroundDerivationTest {
     }
 
     @Test
+    void whatWasAskedForFirstIsThereFirst() throws InterruptedException {
+        DerivationGraph graph = graph(1, Duration.ofMillis(50));
+        Derived<Integer> shared = square();
+        for (int i = 0; i < 5; i++) {
+            int plus = i;
+            graph.listen(Derived.of("sum " + i, Integer.class, shared, (value, progress) -> value + plus),
+                    Runnable::run, told::add);
+        }
+        for (int i = 0; i < 5; i++) {
+            assertThat(next()).isEqualTo(new NodeState.Fresh<>(256 + i));
+        }
+        graph.close();
+    }
+
+    @Test
     void quickEditsAreComputedOnce() throws InterruptedException {
         DerivationGraph graph = graph(1, Duration.ofMillis(500));
         graph.listen(square(), Runnable::run, told::add);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 
 import org.coursewright.core.cost.PriceComparison;
 import org.coursewright.core.cost.PriceResults;
@@ -29,11 +30,15 @@ class ScenarioJourneyTest {
 
     @TempDir
     private Path folder;
+    /** The first figures of the scenario in each row, right after the editor has opened. */
+    private List<String> atOnce;
 
     @BeforeEach
     void openTheScenarios() throws Exception {
         Desk.openProject(SmallClinic.copyInto(folder));
         Desk.open(Desk.project().getEstimate().getScenarios().get(0));
+        atOnce = Arrays.stream(Desk.table("bought blocks").getItems()).map(row -> row.getText(0) + " " + row.getText(2))
+                .toList();
         Desk.await(() -> Desk.says("beside the plan"));
     }
 
@@ -57,6 +62,14 @@ class ScenarioJourneyTest {
     }
 
     @Test
+    void scenariosAreThereBeforeTheirFigures() {
+        assertTrue(atOnce.containsAll(List.of("Total \u2026", "More than planned \u2026", "P80 \u2026")),
+                atOnce::toString);
+        assertFalse(Arrays.stream(Desk.table("bought blocks").getItems()).anyMatch(row -> row.getText(2).equals(
+                "\u2026")));
+    }
+
+    @Test
     void newScenarioIsLaidAndPricedBesideTheOthersAndCanBeTakenBack() throws Exception {
         Desk.inDialog(() -> Desk.press(Desk.button("New Scenario\u2026")), dialog -> {
             Desk.behind(dialog, "Mark:", Text.class).setText("thick store");
@@ -71,8 +84,9 @@ class ScenarioJourneyTest {
         Scenario added = Desk.project().getEstimate().getScenarios().get(1);
         assertEquals("thick store", added.getMark());
         assertEquals("S1", added.getWallChoices().get(0).getWalls().get(0).getMark());
-        Desk.await(() -> Arrays.stream(Desk.table("bought blocks").getColumns()).anyMatch(
-                column -> column.getText().equals("thick store")));
+        Desk.await(() -> Desk.says("2 scenarios beside the plan"));
+        assertTrue(Arrays.stream(Desk.table("bought blocks").getColumns()).anyMatch(column -> column.getText().equals(
+                "thick store")));
         Table table = Desk.table("bought blocks");
         PriceComparison comparison = Desk.result(PriceResults.COMPARISON);
         assertEquals(Figures.amount(comparison.prices().get(2).total().total()), Desk.row(table, "Total").getText(3));

@@ -76,8 +76,10 @@ public record StackedBars(List<String> parts, List<Bar> bars, String unit) imple
         ValueAxis axis = new ValueAxis(0, Math.max(1, most), room.x + labels, Math.max(room.x + labels + 1, room.right()
                 - ends));
         int bottom = room.y + bars.size() * ROW;
-        axis.paint(graphics, room.y, bottom, ink);
-        graphics.drawText(unit, axis.right() + 3 * GAP, bottom + 4);
+        if (most > 0) {
+            axis.paint(graphics, room.y, bottom, ink);
+            graphics.drawText(unit, axis.right() + 3 * GAP, bottom + 4);
+        }
         for (int i = 0; i < bars.size(); i++) {
             paint(graphics, bars.get(i), axis, new Rectangle(room.x, room.y + i * ROW, labels, ROW), ink);
         }

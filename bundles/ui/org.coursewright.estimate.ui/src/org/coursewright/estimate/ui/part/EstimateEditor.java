@@ -99,6 +99,16 @@ public abstract class EstimateEditor extends EditorPart implements ProjectEditor
         return result;
     }
 
+    /**
+     * Shows a result no longer.
+     *
+     * @param result that was shown
+     */
+    protected final void hide(ShownResult<?> result) {
+        results.remove(result);
+        result.end();
+    }
+
     @Override
     public final void createPartControl(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
@@ -170,7 +180,15 @@ public abstract class EstimateEditor extends EditorPart implements ProjectEditor
     private void edited() {
         namePart();
         firePropertyChange(PROP_DIRTY);
+        if (line != null && !line.isDisposed()) {
+            projectEdited();
+        }
         refreshState();
+    }
+
+    /** Called after each edit, for what is shown of the project itself; results come by themselves. */
+    protected void projectEdited() {
+        // most parts show results only
     }
 
     /** To be called by the part that takes the focus. */

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-import org.coursewright.core.cost.PriceComparison;
 import org.coursewright.core.cost.PriceOutcome;
 import org.coursewright.core.cost.PriceResults;
 import org.coursewright.estimate.ui.chart.ChartCanvas;
@@ -14,7 +13,6 @@ import org.coursewright.estimate.ui.chart.StackedBars;
 import org.coursewright.estimate.ui.part.EstimateEditor;
 import org.coursewright.estimate.ui.part.EstimatePart;
 import org.coursewright.estimate.ui.part.Figures;
-import org.coursewright.estimate.ui.part.ShownResult;
 import org.coursewright.estimate.ui.price.CostPart;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -32,7 +30,7 @@ public final class ScenarioEditor extends EstimateEditor {
     private ChartCanvas chart;
     private Label descriptions;
     private ScenarioTable table;
-    private ShownResult<PriceComparison> comparison;
+    private ScenariosShown scenarios;
 
     /** Called by the platform. */
     public ScenarioEditor() {
@@ -52,39 +50,57 @@ public final class ScenarioEditor extends EstimateEditor {
         GridDataFactory.fillDefaults().grab(true, true).hint(100, 120).applyTo(table.control());
         descriptions = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(descriptions);
-        comparison = show(PriceResults.COMPARISON, this::take);
+        scenarios = new ScenariosShown(show(PriceResults.RANGE, any -> refresh()),
+                mark -> show(PriceResults.scenario(mark), any -> refresh()), this::hide);
+        projectEdited();
     }
 
-    private void take(PriceComparison compared) {
-        table.show(compared);
-        descriptions.setText(compared.prices().stream().filter(price -> !price.description().isEmpty()).map(price -> NLS
-                .bind(ScenarioText.selected, price.scenario(), price.description())).collect(Collectors.joining("\n")));
+    @Override
+    protected void projectEdited() {
+        scenarios.follow(project());
+        refresh();
+    }
+
+    private void refresh() {
+        List<ScenarioColumn> columns = scenarios.columns(project());
+        String currency = columns.stream().flatMap(each -> each.price().stream()).findFirst().map(price -> price
+                .currency().getCurrencyCode()).orElse("");
+        table.show(columns, currency);
+        descriptions.setText(columns.stream().filter(each -> !each.note().isEmpty()).map(each -> NLS.bind(
+                ScenarioText.selected, each.mark(), each.note())).collect(Collectors.joining("\n")));
         descriptions.requestLayout();
-        chart.show(Optional.of(new StackedBars(CostPart.ALL.stream().map(CostPart::label).toList(), compared.prices()
-                .stream().map(ScenarioEditor::bar).toList(), compared.prices().get(0).currency().getCurrencyCode())));
+        chart.show(Optional.of(new StackedBars(CostPart.ALL.stream().map(CostPart::label).toList(), columns.stream()
+                .map(ScenarioEditor::bar).toList(), currency)));
     }
 
-    private static StackedBars.Bar bar(PriceOutcome price) {
+    private static StackedBars.Bar bar(ScenarioColumn scenario) {
+        return scenario.price().map(price -> bar(scenario.title(), price)).orElseGet(() -> new StackedBars.Bar(scenario
+                .title(), CostPart.ALL.stream().map(part -> 0.0).toList(), scenario.noFigure(), Optional.empty()));
+    }
+
+    private static StackedBars.Bar bar(String title, PriceOutcome price) {
         List<Double> parts = CostPart.ALL.stream().map(part -> part.of(price.total()).amount().doubleValue()).toList();
-        return new StackedBars.Bar(ScenarioTable.title(price), parts, Figures.wholeMoney(price.total().total()), price
-                .range().map(range -> new StackedBars.Range(range.p10().amount().doubleValue(), range.p50().amount()
-                        .doubleValue(), range.p90().amount().doubleValue())));
+        return new StackedBars.Bar(title, parts, Figures.wholeMoney(price.total().total()), price.range().map(
+                range -> new StackedBars.Range(range.p10().amount().doubleValue(), range.p50().amount().doubleValue(),
+                        range.p90().amount().doubleValue())));
     }
 
     @Override
     protected String headline() {
-        return Optional.ofNullable(comparison).flatMap(ShownResult::last).map(ScenarioEditor::headline).orElse(
-                ScenarioText.notYet);
+        return scenarios == null ? "" : headline(scenarios.columns(project()));
     }
 
-    private static String headline(PriceComparison compared) {
-        PriceOutcome least = compared.prices().stream()
-                .min(Comparator.comparing(price -> price.total().total().amount()))
-                .orElseThrow();
+    private static String headline(List<ScenarioColumn> columns) {
+        int all = columns.size() - 1;
+        if (!columns.stream().allMatch(ScenarioColumn::isThere)) {
+            return NLS.bind(ScenarioText.notYet, columns.stream().skip(1).filter(ScenarioColumn::isThere).count(), all);
+        }
+        PriceOutcome least = columns.stream().flatMap(each -> each.price().stream())
+                .min(Comparator.comparing(price -> price.total().total().amount())).orElseThrow();
         String total = Figures.money(least.total().total());
-        return compared.prices().size() == 1
+        return all == 0
                 ? NLS.bind(ScenarioText.headlineNone, total)
-                : NLS.bind(ScenarioText.headline, new Object[]{compared.prices().size() - 1, least.scenario(), total});
+                : NLS.bind(ScenarioText.headline, new Object[]{all, least.scenario(), total});
     }
 
     @Override

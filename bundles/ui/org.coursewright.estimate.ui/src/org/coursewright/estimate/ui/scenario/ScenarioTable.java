@@ -4,11 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
-import org.coursewright.core.cost.PriceComparison;
 import org.coursewright.core.cost.PriceOutcome;
 import org.coursewright.core.cost.PriceRange;
 import org.coursewright.estimate.ui.part.Figures;
@@ -30,6 +28,7 @@ final class ScenarioTable {
     private static final int SHARE_DECIMALS = 6;
 
     private final Table table;
+    private int rows;
 
     ScenarioTable(Composite parent) {
         table = new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
@@ -41,24 +40,30 @@ final class ScenarioTable {
         return table;
     }
 
-    void show(PriceComparison comparison) {
-        List<PriceOutcome> prices = comparison.prices();
-        columns(prices);
-        table.removeAll();
-        row(ScenarioText.total, prices, price -> Figures.amount(price.total().total()));
-        List<Money> more = comparison.differences();
-        indexed(ScenarioText.difference, prices, (price, i) -> Figures.amount(more.get(i)));
-        indexed(ScenarioText.differencePercent, prices, (price, i) -> percent(more.get(i), prices.get(0)));
-        row(NLS.bind(ScenarioText.percentile, 10), prices, range(PriceRange::p10));
-        row(NLS.bind(ScenarioText.percentile, 50), prices, range(PriceRange::p50));
-        row(NLS.bind(ScenarioText.percentile, 80), prices, range(PriceRange::p80));
-        row(NLS.bind(ScenarioText.percentile, 90), prices, range(PriceRange::p90));
-        CostPart.ALL.forEach(part -> row(part.label(), prices, price -> Figures.amount(part.of(price.total()))));
+    /**
+     * @param scenarios the building as planned first
+     * @param currency of all figures, empty before that is known
+     */
+    void show(List<ScenarioColumn> scenarios, String currency) {
+        columns(scenarios, currency);
+        // the rows stay, so that the selected one stays selected
+        rows = 0;
+        ScenarioColumn planned = scenarios.get(0);
+        price(ScenarioText.total, scenarios, price -> Figures.amount(price.total().total()));
+        row(ScenarioText.difference, scenarios, each -> each.moreThan(planned).map(Figures::amount).orElseGet(
+                () -> each.noDifference(planned)));
+        row(ScenarioText.differencePercent, scenarios, each -> each.moreThan(planned).map(more -> percent(more, planned
+                .price().orElseThrow())).orElseGet(() -> each.noDifference(planned)));
+        range(10, scenarios, PriceRange::p10);
+        range(50, scenarios, PriceRange::p50);
+        range(80, scenarios, PriceRange::p80);
+        range(90, scenarios, PriceRange::p90);
+        CostPart.ALL.forEach(part -> price(part.label(), scenarios, price -> Figures.amount(part.of(price.total()))));
     }
 
-    private void columns(List<PriceOutcome> prices) {
-        List<String> titles = new ArrayList<>(List.of(prices.get(0).currency().getCurrencyCode()));
-        prices.forEach(price -> titles.add(title(price)));
+    private void columns(List<ScenarioColumn> scenarios, String currency) {
+        List<String> titles = new ArrayList<>(List.of(currency));
+        scenarios.forEach(each -> titles.add(each.title()));
         while (table.getColumnCount() > titles.size()) {
             table.getColumn(table.getColumnCount() - 1).dispose();
         }
@@ -69,23 +74,20 @@ final class ScenarioTable {
         IntStream.range(0, titles.size()).forEach(i -> table.getColumn(i).setText(titles.get(i)));
     }
 
-    /** @return the scenario's mark; it says so if some line has no price */
-    static String title(PriceOutcome price) {
-        return price.isComplete() ? price.scenario() : NLS.bind(ScenarioText.incomplete, price.scenario());
+    private void range(int percentile, List<ScenarioColumn> scenarios, Function<PriceRange, Money> value) {
+        price(NLS.bind(ScenarioText.percentile, percentile), scenarios, price -> price.range().map(value).map(
+                Figures::amount).orElse(ScenarioText.none));
     }
 
-    private void row(String title, List<PriceOutcome> prices, Function<PriceOutcome, String> cell) {
-        indexed(title, prices, (price, i) -> cell.apply(price));
+    private void price(String title, List<ScenarioColumn> scenarios, Function<PriceOutcome, String> cell) {
+        row(title, scenarios, each -> each.price().map(cell).orElseGet(each::noFigure));
     }
 
-    private void indexed(String title, List<PriceOutcome> prices, BiFunction<PriceOutcome, Integer, String> cell) {
-        TableItem item = new TableItem(table, SWT.NONE);
+    private void row(String title, List<ScenarioColumn> scenarios, Function<ScenarioColumn, String> cell) {
+        TableItem item = rows < table.getItemCount() ? table.getItem(rows) : new TableItem(table, SWT.NONE);
+        rows++;
         item.setText(0, title);
-        IntStream.range(0, prices.size()).forEach(i -> item.setText(i + 1, cell.apply(prices.get(i), i)));
-    }
-
-    private static Function<PriceOutcome, String> range(Function<PriceRange, Money> value) {
-        return price -> price.range().map(value).map(Figures::amount).orElse(ScenarioText.none);
+        IntStream.range(0, scenarios.size()).forEach(i -> item.setText(i + 1, cell.apply(scenarios.get(i))));
     }
 
     private static String percent(Money more, PriceOutcome planned) {

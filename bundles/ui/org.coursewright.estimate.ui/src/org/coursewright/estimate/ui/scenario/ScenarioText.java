@@ -7,6 +7,7 @@ final class ScenarioText extends NLS {
 
     public static String accessibleChart;
     public static String accessibleTable;
+    public static String coming;
     public static String difference;
     public static String differencePercent;
     public static String headline;
