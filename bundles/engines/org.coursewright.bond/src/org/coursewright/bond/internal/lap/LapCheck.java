@@ -9,7 +9,7 @@ import org.coursewright.bond.internal.run.RunShape;
  */
 public final class LapCheck {
 
-    /** Rough positions are off by less than one each; where they decide nothing the exact fractions do. */
+    /** Rough positions are up to two too low each; where they decide nothing the exact fractions do. */
     private static final long ROUGHNESS = 2;
 
     private LapCheck() {

@@ -34,6 +34,12 @@ final class PatternChoice {
 
     /** By run, the index of the chosen pattern in its pool. */
     int[] choose(Progress progress) {
+        Optional<int[]> cheapest = tables.isEmpty() ? new CheapestPatterns(stack).choose(progress) : Optional.empty();
+        return cheapest.orElseGet(() -> weigh(progress));
+    }
+
+    /** As {@link #choose}, from all patterns. */
+    int[] weigh(Progress progress) {
         List<int[]> candidates = candidates();
         long[][] own = new long[candidates.size()][];
         Map<int[], long[]> costs = new HashMap<>();

@@ -1,9 +1,7 @@
 package org.coursewright.bond.internal.laying;
 
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.Pattern;
@@ -39,12 +37,8 @@ record Tidiness(long blocks, long cutLengths, long gauges, long uneven) implemen
     static final class Tally {
         private final Masonry masonry;
         private final CutTally cuts;
-        private final Map<Gauge, Integer> gauges = new HashMap<>();
+        private final GaugeTally gauges = new GaugeTally();
         private long uneven;
-
-        /** A joint as a fraction in lowest terms. */
-        private record Gauge(long total, long joints) {
-        }
 
         Tally(Masonry masonry) {
             this.masonry = masonry;
@@ -59,20 +53,9 @@ record Tidiness(long blocks, long cutLengths, long gauges, long uneven) implemen
                 }
             }
             if (pattern.joints() > 0) {
-                long common = common(pattern.jointTotal(), pattern.joints());
-                count(new Gauge(pattern.jointTotal() / common, pattern.joints() / common), times);
+                gauges.add(pattern.jointTotal(), pattern.joints(), times);
                 uneven += times * Math.abs(pattern.jointTotal() - masonry.nominal() * pattern.joints());
             }
-        }
-
-        private void count(Gauge gauge, int times) {
-            if (gauges.merge(gauge, times, Integer::sum) == 0) {
-                gauges.remove(gauge);
-            }
-        }
-
-        private static long common(long one, long other) {
-            return other == 0 ? one : common(other, one % other);
         }
 
         /** The lengths of cut pieces, each once, ascending. */

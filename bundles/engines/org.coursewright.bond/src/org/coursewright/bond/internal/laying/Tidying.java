@@ -74,8 +74,12 @@ final class Tidying {
         Optional<Map<Neighbour, Integer>> neighbours = Optional.empty();
         Set<Pattern> candidates = candidates(alike, runs.get(0));
         tally.add(alike.pattern(), -runs.size());
+        Pattern weighed = best;
+        Tidiness tidiness = least;
         for (Pattern candidate : candidates) {
-            Tidiness tidiness = with(candidate, runs.size());
+            // most are other orders of the same pieces, and weigh the same
+            tidiness = candidate.isCutAs(weighed) ? tidiness : with(candidate, runs.size());
+            weighed = candidate;
             if (tidiness.compareTo(least) < 0) {
                 neighbours = neighbours.or(() -> Optional.of(neighbours(runs)));
                 if (laps(candidate, neighbours.get())) {

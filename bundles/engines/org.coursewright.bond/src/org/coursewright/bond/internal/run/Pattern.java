@@ -14,6 +14,8 @@ import org.coursewright.bond.internal.choice.WallCost;
 public final class Pattern {
 
     private static final int ROUGH = 12;
+    /** Further bits of a joint, so that many of them add up to less than one on the rough scale. */
+    private static final int FINE = 20;
 
     private final long[] pieces;
     private final Piece.Kind[] kinds;
@@ -32,13 +34,10 @@ public final class Pattern {
         this.kinds = kinds;
         this.joints = pieces.length - 1 + shape.startJoints() + shape.endJoints();
         this.jointTotal = jointTotal;
-        this.jointStarts = jointStarts(shape.startJoints());
+        jointStarts = new long[joints];
         roughStarts = new long[joints];
         roughEnds = new long[joints];
-        for (int joint = 0; joint < joints; joint++) {
-            roughStarts[joint] = Math.floorDiv(rough(jointStarts[joint]), joints);
-            roughEnds[joint] = Math.floorDiv(rough(jointStarts[joint] + jointTotal), joints);
-        }
+        place(shape.startJoints());
         int cutCount = 0;
         for (Piece.Kind kind : kinds) {
             cutCount += kind == Piece.Kind.CUT ? 1 : 0;
@@ -48,20 +47,18 @@ public final class Pattern {
         hash = 31 * Arrays.hashCode(pieces) + Long.hashCode(jointTotal);
     }
 
-    private long[] jointStarts(int startJoints) {
-        long[] starts = new long[joints];
-        long position = 0;
-        int joint = 0;
-        if (startJoints == 1) {
-            starts[joint++] = 0;
-            position = jointTotal;
+    private void place(int startJoints) {
+        long fine = joints == 0 ? 0 : (jointTotal << ROUGH + FINE) / joints;
+        long before = 0;
+        int piece = 0;
+        for (int joint = 0; joint < joints; joint++) {
+            if (joint >= startJoints) {
+                before += pieces[piece++];
+            }
+            jointStarts[joint] = before * joints + joint * jointTotal;
+            roughStarts[joint] = rough(before) + (joint * fine >> FINE);
+            roughEnds[joint] = rough(before) + ((joint + 1) * fine >> FINE);
         }
-        for (int piece = 0; piece < pieces.length && joint < joints; piece++) {
-            position += pieces[piece] * joints;
-            starts[joint++] = position;
-            position += jointTotal;
-        }
-        return starts;
     }
 
     /** The same pieces from the other end. */
@@ -105,12 +102,12 @@ public final class Pattern {
         return length << ROUGH;
     }
 
-    /** Where joint {@code index} begins, on the scale of {@link #rough} and rounded down. */
+    /** Where joint {@code index} begins, on the scale of {@link #rough}, or up to two less. */
     public long roughStart(int index) {
         return roughStarts[index];
     }
 
-    /** Where joint {@code index} ends, on the scale of {@link #rough} and rounded down. */
+    /** Where joint {@code index} ends, on the scale of {@link #rough}, or up to two less. */
     public long roughEnd(int index) {
         return roughEnds[index];
     }
@@ -118,6 +115,21 @@ public final class Pattern {
     /** Whether that piece is cut to length. */
     public boolean isCut(int piece) {
         return kinds[piece] == Piece.Kind.CUT;
+    }
+
+    /** Whether it has the other's joints, and the same cut pieces one after the other, wherever they lie. */
+    public boolean isCutAs(Pattern other) {
+        boolean alike = joints == other.joints && jointTotal == other.jointTotal && cuts == other.cuts;
+        int beside = 0;
+        for (int piece = 0; piece < pieces.length && alike; piece++) {
+            if (isCut(piece)) {
+                while (!other.isCut(beside)) {
+                    beside++;
+                }
+                alike = pieces[piece] == other.pieces[beside++];
+            }
+        }
+        return alike;
     }
 
     /** The lengths of cut pieces, each once. */
