@@ -65,6 +65,9 @@ final class ComparisonReport {
                 | solver's processor time over engine's at equal, proven result: compared | %d |
                 | … median | %s |
                 | … worst | %s |
+                | … at least 1000 | %d |
+                | the same, with those that only the engine proves, at the time the solver has used up: compared | %d |
+                | … median, at least | %s |
                 %s"""
                 .formatted(RunOn.today(), arguments, RunOn.machine(), walls.size(), proven(0) + proven(1),
                         proven(0), proven(1), count(wall -> !wall.reference().proven()), unproven(-1), unproven(0),
@@ -74,8 +77,9 @@ final class ComparisonReport {
                         buildings.stream().filter(building -> building.walls().size() > 1)
                                 .filter(building -> building.bestHanding().isPresent()).count(),
                         buildings.stream().filter(BuildingComparison::isHandingWorse).count(), ratios().size(),
-                        ratio(0.5),
-                        ratio(0), findings());
+                        share(ratios(), 0.5), share(ratios(), 0),
+                        ratios().stream().filter(ratio -> ratio >= 1000).count(), leastRatios().size(),
+                        share(leastRatios(), 0.5), findings());
     }
 
     private long proven(int order) {
@@ -90,8 +94,11 @@ final class ComparisonReport {
         return buildings.stream().flatMap(building -> building.ratio().stream()).sorted().toList();
     }
 
-    private String ratio(double share) {
-        List<Double> ratios = ratios();
+    private List<Double> leastRatios() {
+        return buildings.stream().flatMap(building -> building.leastRatio().stream()).sorted().toList();
+    }
+
+    private static String share(List<Double> ratios, double share) {
         return ratios.isEmpty()
                 ? "none"
                 : String.format(Locale.ROOT, "%.0f", ratios.get((int) (share * (ratios.size() - 1))));

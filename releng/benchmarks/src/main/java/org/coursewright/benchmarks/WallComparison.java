@@ -29,6 +29,11 @@ record WallComparison(WallFace wall, Handing handing, WallLayout engine, Score s
         return reference.score().map(score::compareTo).orElse(-1);
     }
 
+    /** Whether the engine proves its layout, no worse than the reference solver's, and that solver proves none. */
+    boolean isSettledFirst() {
+        return engine.optimal() && !reference.proven() && order() <= 0;
+    }
+
     /** @return what the engine claims and the reference solver refutes, a sentence, or empty */
     Optional<String> refutation() {
         if (reference.score().isEmpty()) {
