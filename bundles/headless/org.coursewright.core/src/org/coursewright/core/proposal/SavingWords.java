@@ -14,6 +14,9 @@ import org.coursewright.measure.Money;
  */
 record SavingWords(Saving saving) {
 
+    /** The cost stands beside prices of the whole building, which have taxes, overhead and contingency. */
+    private static final String BEFORE_MARK_UPS = " before mark-ups";
+
     /** A sentence with what is spared, then what more is taken; nothing that stays the same. */
     String text() {
         List<String> spared = new ArrayList<>();
@@ -24,7 +27,8 @@ record SavingWords(Saving saving) {
         saving.minutes().map(minutes -> minutes.setScale(0, RoundingMode.HALF_UP)).ifPresent(
                 minutes -> add(minutes.signum(), minutes.abs().toPlainString() + " min", spared, taken));
         saving.cost().map(Money::rounded).ifPresent(cost -> add(cost.amount().signum(),
-                cost.amount().abs().toPlainString() + " " + cost.currency().getCurrencyCode(), spared, taken));
+                cost.amount().abs().toPlainString() + " " + cost.currency().getCurrencyCode() + BEFORE_MARK_UPS, spared,
+                taken));
         return "Spares " + (spared.isEmpty() ? "nothing" : String.join(", ", spared))
                 + (taken.isEmpty() ? "." : "; takes " + String.join(", ", taken) + " more.");
     }

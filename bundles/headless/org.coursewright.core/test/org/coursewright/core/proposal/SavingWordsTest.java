@@ -37,6 +37,7 @@ class SavingWordsTest {
         Saving saving = saving(0, 6, 0, Optional.of(new BigDecimal("124.3529")),
                 Optional.of(new Money(new BigDecimal("12.4996"), Currency.getInstance("USD"))));
 
-        assertThat(new SavingWords(saving).text()).isEqualTo("Spares 6 cut pieces, 124 min, 12.50 USD.");
+        assertThat(new SavingWords(saving).text())
+                .isEqualTo("Spares 6 cut pieces, 124 min, 12.50 USD before mark-ups.");
     }
 }
