@@ -12,7 +12,10 @@ import org.coursewright.bond.Piece;
 import org.coursewright.core.bond.LayoutResults;
 import org.coursewright.core.cost.PriceResults;
 import org.coursewright.core.cost.QuantityTable;
+import org.coursewright.core.finding.Severity;
 import org.coursewright.layout.ui.editor.WallFaceEditor;
+import org.coursewright.measure.DisplayUnit;
+import org.coursewright.model.edit.command.SetDisplayUnitCommand;
 import org.coursewright.model.project.Project;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.swt.SWT;
@@ -34,6 +37,7 @@ class TakeoffJourneyTest {
 
     private static final int QUANTITY = 3;
     private static final int UNIT = 4;
+    private static final int IN_FEET = 5;
 
     @TempDir
     private Path folder;
@@ -75,6 +79,23 @@ class TakeoffJourneyTest {
     void unlikeLinesHaveNoTotal() {
         choose("Item or resource");
         assertEquals("", group("B14 stretcher").getText(QUANTITY));
+    }
+
+    @Test
+    void feetAreShownWhereTheProjectIsInFeet() {
+        assertTrue(tree().getColumn(IN_FEET).getWidth() > 0);
+
+        Desk.execute(new SetDisplayUnitCommand(Desk.project(), DisplayUnit.MILLIMETRE, 16));
+
+        Desk.await(() -> lines().stream().anyMatch(item -> item.getText().contains(" mm ")));
+        assertEquals(0, tree().getColumn(IN_FEET).getWidth());
+    }
+
+    @Test
+    void notesAreNotCountedAsTrouble() {
+        QuantityTable table = Desk.result(PriceResults.QUANTITIES);
+        assertTrue(table.findings().stream().allMatch(finding -> finding.severity() == Severity.NOTE));
+        assertFalse(Desk.says("see the Findings view"));
     }
 
     @Test

@@ -8,6 +8,7 @@ import org.coursewright.core.cost.QuantityGroup;
 import org.coursewright.core.cost.QuantityRow;
 import org.coursewright.core.display.Amount;
 import org.coursewright.estimate.ui.part.Figures;
+import org.coursewright.measure.DisplayUnit;
 import org.coursewright.workbench.accessible.AccessibleName;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -18,11 +19,15 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.TreeColumn;
 
 /** The table: a branch for each group with its total, below it the lines. */
 final class QuantityTree {
 
+    private static final int IN_FEET = 120;
+
     private final TreeViewer viewer;
+    private final TreeColumn inFeet;
     private Amount words;
 
     /**
@@ -42,12 +47,12 @@ final class QuantityTree {
                 row -> Figures.value(row.line().quantity()));
         column(TakeoffText.unit, 50, SWT.LEFT, group -> group.total().map(Figures::unit).orElse(""),
                 row -> Figures.unit(row.line().quantity()));
-        column(TakeoffText.also, 120, SWT.RIGHT, group -> "", row -> row.line().inFeet().map(Figures::quantity).orElse(
-                ""));
+        inFeet = column(TakeoffText.also, IN_FEET, SWT.RIGHT, group -> "", row -> row.line().inFeet().map(
+                Figures::quantity).orElse(""));
         AccessibleName.give(viewer.getTree(), TakeoffText.accessibleTable);
     }
 
-    private void column(String title, int width, int alignment, Function<QuantityGroup, String> ofGroup,
+    private TreeColumn column(String title, int width, int alignment, Function<QuantityGroup, String> ofGroup,
             Function<QuantityRow, String> ofRow) {
         TreeViewerColumn column = new TreeViewerColumn(viewer, alignment);
         column.getColumn().setText(title);
@@ -68,6 +73,7 @@ final class QuantityTree {
                         : null;
             }
         });
+        return column.getColumn();
     }
 
     private String item(QuantityRow row) {
@@ -85,12 +91,22 @@ final class QuantityTree {
      * @param format how the project writes lengths now
      */
     void show(List<QuantityGroup> groups, Amount format) {
+        showInFeet(format.lengths().unit() != DisplayUnit.MILLIMETRE);
         words = format;
         Optional<QuantityRow> before = selected();
         viewer.setInput(groups);
         viewer.expandAll();
         before.flatMap(row -> groups.stream().flatMap(group -> group.rows().stream()).filter(each -> isSameLine(row,
                 each)).findFirst()).ifPresent(row -> viewer.setSelection(new StructuredSelection(row), true));
+    }
+
+    /** Who plans in millimetres has no use for feet. */
+    private void showInFeet(boolean wanted) {
+        // a column without a width is there but not seen; one that has a width keeps what somebody made of it
+        if (inFeet.getResizable() != wanted) {
+            inFeet.setResizable(wanted);
+            inFeet.setWidth(wanted ? IN_FEET : 0);
+        }
     }
 
     private static boolean isSameLine(QuantityRow one, QuantityRow other) {

@@ -14,6 +14,7 @@ import org.coursewright.core.cost.QuantityGroup;
 import org.coursewright.core.cost.QuantityTable;
 import org.coursewright.core.display.Amount;
 import org.coursewright.core.display.ProjectFormat;
+import org.coursewright.core.finding.Severity;
 import org.coursewright.core.takeoff.WallTaken;
 import org.coursewright.estimate.ui.part.EstimateEditor;
 import org.coursewright.estimate.ui.part.EstimatePart;
@@ -36,6 +37,7 @@ public final class TakeoffEditor extends EstimateEditor {
     private QuantityTree tree;
     private Label count;
     private ShowMe showMe;
+    private Amount written;
     private ShownResult<LayoutOutcome> layout;
     private ShownResult<QuantityTable> table;
 
@@ -51,7 +53,8 @@ public final class TakeoffEditor extends EstimateEditor {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         SashForm sash = new SashForm(body, SWT.VERTICAL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        tree = new QuantityTree(sash, words());
+        written = words();
+        tree = new QuantityTree(sash, written);
         showMe = new ShowMe(sash, new WallOpener(getSite()));
         sash.setWeights(TABLE_TO_EXPLANATION);
         count = new Label(body, SWT.NONE);
@@ -65,6 +68,14 @@ public final class TakeoffEditor extends EstimateEditor {
         return new Amount(ProjectFormat.of(project()));
     }
 
+    /** The same results are written otherwise in another unit. */
+    @Override
+    protected void projectEdited() {
+        if (!words().equals(written)) {
+            refresh();
+        }
+    }
+
     private void take(QuantityTable taken) {
         bar.offer(taken.rows());
         refresh();
@@ -73,7 +84,8 @@ public final class TakeoffEditor extends EstimateEditor {
     private void refresh() {
         table.last().ifPresent(taken -> {
             List<QuantityGroup> groups = bar.selection().of(taken.rows());
-            tree.show(groups, words());
+            written = words();
+            tree.show(groups, written);
             count.setText(NLS.bind(TakeoffText.shown, groups.stream().mapToInt(group -> group.rows().size()).sum(),
                     taken.rows().size()));
             count.requestLayout();
@@ -105,7 +117,7 @@ public final class TakeoffEditor extends EstimateEditor {
                 .special() + pieces.cut()).sum();
         String words = NLS.bind(TakeoffText.headline, new Object[]{taken.rows().size(), laid, taken.takeoff().walls()
                 .size()});
-        int findings = taken.findings().size();
+        long findings = taken.findings().stream().filter(each -> each.severity() != Severity.NOTE).count();
         return findings == 0 ? words : NLS.bind(TakeoffText.headlineFindings, words, findings);
     }
 
