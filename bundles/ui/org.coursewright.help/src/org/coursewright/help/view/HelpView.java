@@ -9,7 +9,10 @@ import org.coursewright.help.page.PageReader;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IToolBarManager;
+import org.eclipse.jface.preference.JFacePreferences;
+import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.ResourceLocator;
+import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -57,7 +60,17 @@ public final class HelpView extends ViewPart {
         tools.add(back);
         tools.add(action(HelpText.home, "home", () -> go(PageAddress.HOME)));
         widget.addListener(SWT.Resize, event -> pictures.show(page, visited.peek()));
+        IPropertyChangeListener recoloured = event -> inkLinks(event.getProperty());
+        JFaceResources.getColorRegistry().addListener(recoloured);
+        widget.addListener(SWT.Dispose, event -> JFaceResources.getColorRegistry().removeListener(recoloured));
         go(PageAddress.HOME);
+    }
+
+    /** Links follow the look of the workbench. */
+    private void inkLinks(String changed) {
+        if (JFacePreferences.HYPERLINK_COLOR.equals(changed)) {
+            show(visited.peek());
+        }
     }
 
     private static IAction action(String label, String icon, Runnable does) {

@@ -8,10 +8,12 @@ import java.util.Optional;
 
 import org.coursewright.help.page.Block;
 import org.coursewright.help.page.Span;
+import org.eclipse.jface.resource.JFaceColors;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.widgets.Display;
 
 /** A page as a text widget takes it: one text, styles for parts of it, links, and places for pictures. */
 final class PageText {
@@ -124,6 +126,7 @@ final class PageText {
         style.length = words.length();
         style.underline = true;
         style.underlineStyle = SWT.UNDERLINE_LINK;
+        style.foreground = JFaceColors.getHyperlinkText(Display.getCurrent());
         styles.add(style);
         links.put(style, target);
         text.append(words);
