@@ -19,6 +19,6 @@ class DarkStyleTest {
     void widgetsThatAreOftenDisabledKeepTheDesktopsColours() throws IOException {
         String rules = COMMENT.matcher(Files.readString(Path.of("css/dark.css"))).replaceAll("");
 
-        assertThat(rules).contains("Table").doesNotContainPattern("\\b(Combo|CCombo|Button)\\b");
+        assertThat(rules).contains("Table").doesNotContainPattern("\\b(Combo|CCombo|Button|Spinner|Text)\\b");
     }
 }

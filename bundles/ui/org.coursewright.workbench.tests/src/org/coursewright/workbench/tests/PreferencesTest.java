@@ -1,6 +1,7 @@
 package org.coursewright.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -59,9 +60,20 @@ class PreferencesTest {
     @Test
     void minutesOutOfRangeAreRefusedWithTheRange() {
         open();
+        check("Save projects by themselves", true);
         type("0");
 
         assertTrue(texts().contains("Enter from 1 to 120 minutes."), this::texts);
+    }
+
+    @Test
+    void minutesAreAskedForOnlyIfProjectsSaveThemselves() {
+        open();
+        assertFalse(minutes().isEnabled());
+
+        check("Save projects by themselves", true);
+
+        assertTrue(minutes().isEnabled());
     }
 
     @Test
@@ -82,10 +94,14 @@ class PreferencesTest {
     }
 
     private void type(String minutes) {
-        Text field = Widgets.find(dialog, Text.class, text -> text.getText().equals("10"));
+        Text field = minutes();
         field.setText(minutes);
         field.notifyListeners(SWT.KeyUp, new Event());
         Widgets.settle();
+    }
+
+    private Text minutes() {
+        return Widgets.find(dialog, Text.class, text -> text.getText().equals("10"));
     }
 
     private void check(String label, boolean on) {

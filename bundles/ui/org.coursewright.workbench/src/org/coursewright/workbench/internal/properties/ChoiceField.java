@@ -36,5 +36,7 @@ final class ChoiceField extends PropertyField {
         List<String> choices = editing().choices(property());
         combo.setItems(choices.toArray(String[]::new));
         combo.select(choices.indexOf(value));
+        // what is chosen may be longer than there is room for
+        combo.setToolTipText(value);
     }
 }
