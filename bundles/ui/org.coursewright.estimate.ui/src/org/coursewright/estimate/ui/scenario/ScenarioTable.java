@@ -59,6 +59,8 @@ final class ScenarioTable {
         range(80, scenarios, PriceRange::p80);
         range(90, scenarios, PriceRange::p90);
         CostPart.ALL.forEach(part -> price(part.label(), scenarios, price -> Figures.amount(part.of(price.total()))));
+        // GTK does not always paint cells anew whose text alone has changed
+        table.redraw();
     }
 
     private void columns(List<ScenarioColumn> scenarios, String currency) {
