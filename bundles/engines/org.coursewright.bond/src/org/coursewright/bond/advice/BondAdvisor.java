@@ -1,5 +1,6 @@
 package org.coursewright.bond.advice;
 
+import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.advice.internal.StandardBondAdvisor;
 import org.coursewright.measure.Progress;
 
@@ -13,6 +14,17 @@ public interface BondAdvisor {
      */
     static BondAdvisor standard() {
         return new StandardBondAdvisor();
+    }
+
+    /**
+     * An advisor on buildings that a solver lays: walls that {@link BondSolver#remembering it remembers} are not laid again.
+     * Its advice is the same as that of {@link #standard()}. Safe for use from several threads.
+     *
+     * @param solver that lays the building as planned, not null
+     * @return that advisor
+     */
+    static BondAdvisor of(BondSolver solver) {
+        return new StandardBondAdvisor(solver);
     }
 
     /**

@@ -3,6 +3,7 @@ package org.coursewright.core.bond;
 import java.util.List;
 
 import org.coursewright.bond.BondSolver;
+import org.coursewright.bond.advice.BondAdvisor;
 import org.coursewright.core.derive.Derived;
 import org.coursewright.core.derive.ModelRead;
 
@@ -32,6 +33,10 @@ public final class LayoutResults {
     public static final Derived<LayoutOutcome> LAYOUT = Derived.of("layout", LayoutOutcome.class,
             List.of(WALLS, SOLVER), (inputs, progress) -> new BuildingLayout(inputs.of(SOLVER))
                     .lay(inputs.of(WALLS), progress));
+
+    /** Who knows what small changes of dimensions spare; walls that the layout is known of are not laid again for it. */
+    public static final Derived<BondAdvisor> ADVISOR = Derived.of("advisor", BondAdvisor.class, List.of(SOLVER),
+            (inputs, progress) -> BondAdvisor.of(inputs.of(SOLVER)));
 
     private LayoutResults() {
     }

@@ -16,6 +16,7 @@ import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.WallMove;
 import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.building.Layings;
 import org.coursewright.bond.internal.refit.HandedBuilding;
 import org.coursewright.measure.Length;
 import org.coursewright.measure.Progress;
@@ -48,7 +49,7 @@ final class AdviceSearch {
     private final Map<String, List<Adjustable>> adjustables = new HashMap<>();
     private final Map<Adjustable, DimensionProfile> profiles = new HashMap<>();
 
-    AdviceSearch(AdviceRequest request, Progress progress) {
+    AdviceSearch(AdviceRequest request, Layings layings, Progress progress) {
         this.request = request;
         this.progress = progress;
         terms = Terms.of(request);
@@ -60,7 +61,7 @@ final class AdviceSearch {
                 });
         request.adjustables().forEach(
                 each -> adjustables.computeIfAbsent(each.wall(), mark -> new ArrayList<>()).add(each));
-        planned = HandedBuilding.of(request.building(), progress);
+        planned = HandedBuilding.of(request.building(), layings, progress);
     }
 
     Advice advise() {

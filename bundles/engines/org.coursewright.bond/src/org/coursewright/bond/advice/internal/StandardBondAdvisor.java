@@ -1,5 +1,8 @@
 package org.coursewright.bond.advice.internal;
 
+import java.util.function.Supplier;
+
+import org.coursewright.bond.BondSolver;
 import org.coursewright.bond.InvalidBondRequestException;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.advice.Advice;
@@ -7,6 +10,8 @@ import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.BondAdvisor;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.ProfileRequest;
+import org.coursewright.bond.internal.building.Layings;
+import org.coursewright.bond.internal.building.RememberingBondSolver;
 import org.coursewright.bond.internal.refit.FaceRuns;
 import org.coursewright.bond.internal.refit.RefitWall;
 import org.coursewright.measure.Progress;
@@ -14,9 +19,21 @@ import org.coursewright.measure.Progress;
 /** The advisor of this engine. */
 public final class StandardBondAdvisor implements BondAdvisor {
 
+    private final Supplier<Layings> layings;
+
+    /** One that lays every building afresh. */
+    public StandardBondAdvisor() {
+        layings = Layings::new;
+    }
+
+    /** @param solver whose walls are not laid again if it remembers them */
+    public StandardBondAdvisor(BondSolver solver) {
+        layings = solver instanceof RememberingBondSolver remembering ? remembering::remembered : Layings::new;
+    }
+
     @Override
     public Advice advise(AdviceRequest request, Progress progress) {
-        return new AdviceSearch(request, progress).advise();
+        return new AdviceSearch(request, layings.get(), progress).advise();
     }
 
     @Override

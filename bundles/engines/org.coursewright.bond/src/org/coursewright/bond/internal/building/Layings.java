@@ -39,12 +39,26 @@ public final class Layings {
     /** By mark of the wall, what its runs were last laid with. */
     private final Map<String, LastLaid> last = new ConcurrentHashMap<>();
     private final RunsAlone runs = new RunsAlone();
+    /** What others know; it is shared with them once it is asked for. */
+    private Map<HandedWall, Known> lent = Map.of();
     private int solves;
 
     /** To be called before each full answer: forgets what the last few did not use. */
     void forgetOld() {
         solves++;
         known.values().removeIf(each -> each.lastSolve < solves - SOLVES_KEPT);
+    }
+
+    /** New ones that may take over what these know; what is laid with them is not remembered here. */
+    Layings lent() {
+        Layings borrowing = new Layings();
+        borrowing.lent = Map.copyOf(known);
+        return borrowing;
+    }
+
+    /** Takes over nothing more from others, so that what comes next does not depend on what they were asked before. */
+    public void borrowNoMore() {
+        lent = Map.of();
     }
 
     /** How many walls are remembered, each for one handing. */
@@ -157,8 +171,9 @@ public final class Layings {
     }
 
     private Known known(WallFace wall, Handing handing) {
-        Known found = known.computeIfAbsent(HandedWall.of(wall, handing), key -> new Known());
-        found.lastSolve = solves;
+        Known found = known.computeIfAbsent(HandedWall.of(wall, handing),
+                key -> Optional.ofNullable(lent.get(key)).orElseGet(Known::new));
+        found.lastSolve = Math.max(found.lastSolve, solves);
         return found;
     }
 }

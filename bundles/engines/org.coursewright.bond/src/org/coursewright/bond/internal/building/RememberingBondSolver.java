@@ -46,6 +46,11 @@ public final class RememberingBondSolver implements BondSolver {
         return new BondResult(walls, handing.onOdd(), false, 0, Effort.QUICK);
     }
 
+    /** @return layings that take over what this solver remembers at present; does not wait for it */
+    public Layings remembered() {
+        return layings.lent();
+    }
+
     /** The request with every meeting that was handed before pinned so, unless somebody has pinned it otherwise. */
     private BondRequest asBefore(BondRequest request) {
         return new BondRequest(request.walls(), request.meetings().stream().map(this::asBefore).toList());

@@ -32,11 +32,14 @@ public final class HandedBuilding {
     /**
      * Hands and lays a building.
      *
+     * @param layings may take over what has been laid of it; remember what is laid now
      * @return that building
      */
-    public static HandedBuilding of(BondRequest request, Progress progress) {
+    public static HandedBuilding of(BondRequest request, Layings layings, Progress progress) {
         RequestCheck.check(request);
-        return new HandedBuilding(request, new Layings(), progress);
+        HandedBuilding building = new HandedBuilding(request, layings, progress);
+        layings.borrowNoMore();
+        return building;
     }
 
     /** @return how it is laid */

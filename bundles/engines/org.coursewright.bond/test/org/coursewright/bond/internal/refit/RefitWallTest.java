@@ -13,6 +13,7 @@ import org.coursewright.bond.Obstacle;
 import org.coursewright.bond.RandomRooms;
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.internal.building.LayingCost;
+import org.coursewright.bond.internal.building.Layings;
 import org.coursewright.measure.Progress;
 import org.junit.jupiter.api.Test;
 
@@ -36,7 +37,7 @@ class RefitWallTest {
     @Test
     void layoutCostsWhatItCostsAsItIsLaid() {
         for (long seed = 1; seed <= 6; seed++) {
-            HandedBuilding building = HandedBuilding.of(new RandomRooms(seed).room(), Progress.NONE);
+            HandedBuilding building = HandedBuilding.of(new RandomRooms(seed).room(), new Layings(), Progress.NONE);
             for (int wall = 0; wall < building.request().walls().size(); wall++) {
                 LayingCost cost = LayingCost.of(building.result().walls().get(wall));
                 RefitWall laid = laid(building, wall);
@@ -50,7 +51,7 @@ class RefitWallTest {
     /** From 43 in the opening stands on the joints and nothing is cut; moved by 1/4 in, something is on either side. */
     @Test
     void openingMovedOffTheJointsNeedsCuts() {
-        HandedBuilding building = HandedBuilding.of(opening("43"), Progress.NONE);
+        HandedBuilding building = HandedBuilding.of(opening("43"), new Layings(), Progress.NONE);
         WallFace moved = opening("43 1/4").walls().get(0);
 
         Optional<RefitWall> fitted = fitted(laid(building, 0), moved);
@@ -64,7 +65,7 @@ class RefitWallTest {
 
     @Test
     void openingMovedOntoTheJointsNeedsNone() {
-        HandedBuilding building = HandedBuilding.of(opening("43 1/4"), Progress.NONE);
+        HandedBuilding building = HandedBuilding.of(opening("43 1/4"), new Layings(), Progress.NONE);
 
         assertThat(laid(building, 0).cost().cuts()).isPositive();
         assertThat(fitted(laid(building, 0), opening("43").walls().get(0))).map(RefitWall::cost)
@@ -74,7 +75,7 @@ class RefitWallTest {
     /** 2 in before an opening: no piece is that short. The run stays open, and the rest is fitted. */
     @Test
     void runThatNothingFillsIsLeftOpen() {
-        HandedBuilding building = HandedBuilding.of(opening("14"), Progress.NONE);
+        HandedBuilding building = HandedBuilding.of(opening("14"), new Layings(), Progress.NONE);
         WallFace moved = opening("2").walls().get(0);
 
         Optional<RefitWall> fitted = fitted(laid(building, 0), moved);
@@ -86,7 +87,7 @@ class RefitWallTest {
     /** What the other way round was left open is filled again. */
     @Test
     void runThatWasLeftOpenIsFilledWhenItCanBe() {
-        HandedBuilding building = HandedBuilding.of(opening("2"), Progress.NONE);
+        HandedBuilding building = HandedBuilding.of(opening("2"), new Layings(), Progress.NONE);
 
         assertThat(laid(building, 0).cost().unfillable()).isEqualTo(2);
         assertThat(fitted(laid(building, 0), opening("14").walls().get(0)))
@@ -96,7 +97,7 @@ class RefitWallTest {
     /** An opening up to the end of the wall leaves no run behind it, so there is nothing to fit. */
     @Test
     void wallOfOtherRunsIsNotFitted() {
-        HandedBuilding building = HandedBuilding.of(opening("43"), Progress.NONE);
+        HandedBuilding building = HandedBuilding.of(opening("43"), new Layings(), Progress.NONE);
 
         assertThat(fitted(laid(building, 0), opening("100 1/2").walls().get(0))).isEmpty();
     }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
+import org.coursewright.bond.advice.BondAdvisor;
+import org.coursewright.core.bond.LayoutResults;
 import org.coursewright.core.fit.FitOutcome;
 import org.coursewright.core.proposal.ProposalDrafts;
 import org.coursewright.core.session.ProjectSession;
@@ -49,7 +51,8 @@ final class ProposalFinding implements ProposalSearch.Listener {
     /** Begins to look. */
     void in(ProjectSession session) {
         searched = Optional.of(session);
-        search = Optional.of(new ProposalSearch(session.project(), display, this));
+        BondAdvisor advisor = session.derived().get(LayoutResults.ADVISOR);
+        search = Optional.of(new ProposalSearch(session.project(), advisor, display, this));
         search.get().schedule();
         progressed(0);
     }

@@ -24,6 +24,7 @@ final class ProposalSearch extends Job {
             Optional.empty());
 
     private final Project copy;
+    private final BondAdvisor advisor;
     private final Executor display;
     private final Listener listener;
     private volatile boolean cancelled;
@@ -48,12 +49,14 @@ final class ProposalSearch extends Job {
      * Reads the project; to be made in the user interface thread.
      *
      * @param project to look at
+     * @param advisor to ask
      * @param display runs what is told in the user interface thread
      * @param listener told there
      */
-    ProposalSearch(Project project, Executor display, Listener listener) {
+    ProposalSearch(Project project, BondAdvisor advisor, Executor display, Listener listener) {
         super(ProposalText.job);
         this.copy = EcoreUtil.copy(project);
+        this.advisor = advisor;
         this.display = display;
         this.listener = listener;
     }
@@ -66,7 +69,7 @@ final class ProposalSearch extends Job {
     @Override
     protected IStatus run(IProgressMonitor monitor) {
         try {
-            FitOutcome outcome = new ProjectFit(BondAdvisor.standard()).advise(copy, ALL_WALLS, new Told());
+            FitOutcome outcome = new ProjectFit(advisor).advise(copy, ALL_WALLS, new Told());
             display.execute(() -> listener.found(outcome));
         } catch (CancellationException e) {
             display.execute(listener::cancelled);
