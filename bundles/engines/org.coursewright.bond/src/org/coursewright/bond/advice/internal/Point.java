@@ -88,17 +88,9 @@ final class Point {
         }
     }
 
-    /**
-     * Lays the wall, and takes the layout if it is better than the one that was fitted.
-     *
-     * @param soon whether it may be laid in a hurry
-     */
-    void tryOut(HandedBuilding building, boolean soon, Progress progress) {
+    /** Lays the wall soon, and takes the layout if it is better than the one that was fitted. */
+    void tryOut(HandedBuilding building, Progress progress) {
         tried = true;
-        if (!soon) {
-            lay(building, progress);
-            return;
-        }
         RefitWall found = building.refit(runs, building.laySoon(face, progress));
         if (fitted.isEmpty() || found.cost().compareTo(fitted.get().cost()) < 0) {
             fitted = Optional.of(found);
@@ -107,11 +99,6 @@ final class Point {
 
     boolean isTried() {
         return tried;
-    }
-
-    private void lay(HandedBuilding building, Progress progress) {
-        WallLayout laid = building.lay(face, progress);
-        take(laid, building.refit(runs, laid));
     }
 
     /** Takes a layout as the one that laying the wall gives. */

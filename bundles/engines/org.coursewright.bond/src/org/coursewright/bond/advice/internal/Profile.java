@@ -92,13 +92,9 @@ final class Profile {
         return (int) points.stream().filter(Point::isTried).count();
     }
 
-    /**
-     * Lays the wall for one of the values, and fits the layout to the others.
-     *
-     * @param soon whether it may be laid in a hurry
-     */
-    void lay(Point point, HandedBuilding building, boolean soon, Progress progress) {
-        point.tryOut(building, soon, progress);
+    /** Lays the wall soon for one of the values, and fits the layout to the others. */
+    void lay(Point point, HandedBuilding building, Progress progress) {
+        point.tryOut(building, progress);
         fit(point.fitted().orElseThrow(), progress);
     }
 

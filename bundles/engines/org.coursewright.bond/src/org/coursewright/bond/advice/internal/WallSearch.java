@@ -85,10 +85,7 @@ final class WallSearch {
         }
     }
 
-    /**
-     * Lays the wall for the values with the least bounds; of equal ones those of the dimension laid least often first. That
-     * is done in a hurry unless laps are short as planned: then it takes all the care there is to mend them.
-     */
+    /** Lays the wall soon for the values with the least bounds; of equal ones those of the dimension laid least often first. */
     private void lay(Collection<Profile> dimensions, LayingCost cost, int tries, Progress progress) {
         for (int tried = 0; tried < tries; tried++) {
             Optional<Profile> next = dimensions.stream().filter(profile -> profile.promising(cost).isPresent())
@@ -98,7 +95,7 @@ final class WallSearch {
             if (next.isEmpty()) {
                 return;
             }
-            next.get().lay(next.get().promising(cost).orElseThrow(), building, cost.violations() == 0, progress);
+            next.get().lay(next.get().promising(cost).orElseThrow(), building, progress);
         }
     }
 
