@@ -15,7 +15,6 @@ import org.coursewright.bond.advice.Advice;
 import org.coursewright.bond.advice.AdviceRequest;
 import org.coursewright.bond.advice.DimensionProfile;
 import org.coursewright.bond.advice.WallMove;
-import org.coursewright.bond.internal.building.LayingCost;
 import org.coursewright.bond.internal.building.Layings;
 import org.coursewright.bond.internal.refit.HandedBuilding;
 import org.coursewright.measure.Length;
@@ -28,17 +27,13 @@ import org.coursewright.measure.Progress;
 final class AdviceSearch {
 
     /** What is chosen for every wall once some have moved. */
-    private record Outcome(MovedWalls moved, List<WallOption> walls) {
+    private record Outcome(MovedWalls moved, JointChoice choice) {
 
-        static final Comparator<Outcome> ORDER = Comparator.comparing(Outcome::cost)
+        static final Comparator<Outcome> ORDER = Comparator.comparing((Outcome outcome) -> outcome.choice().cost())
                 .thenComparing(Outcome::movement);
 
-        private LayingCost cost() {
-            return walls.stream().map(WallOption::cost).reduce(LayingCost.NONE, LayingCost::plus);
-        }
-
         private Length movement() {
-            return walls.stream().map(WallOption::movement).reduce(moved.movement(), Length::plus);
+            return moved.movement().plus(choice.movement());
         }
     }
 
@@ -72,15 +67,27 @@ final class AdviceSearch {
             search.profiles().forEach(profile -> profiles.put(profile.adjustable(), profile));
         }
         MoveSearch moves = new MoveSearch(planned, request.moves(), terms.budget(), progress);
-        Outcome best = outcome(MovedWalls.NONE, options);
-        for (MovedWalls moved : moves.sets()) {
-            Outcome other = outcome(moved, options);
-            best = Outcome.ORDER.compare(other, best) < 0 ? other : best;
+        List<Outcome> outcomes = Stream.concat(Stream.of(MovedWalls.NONE), moves.sets().stream())
+                .map(moved -> outcome(moved, options)).toList();
+        Outcome best = best(outcomes);
+        HandedBuilding changed = changed(best);
+        while (best.choice().isCorrected(changed.result().walls(), progress)) {
+            best = best(outcomes);
+            changed = changed(best);
         }
-        Promise promise = new Promise(planned, best.moved(), best.walls(), terms.after(best.moved()), progress);
-        return new Advice(planned.result(), promise.proposals(), promise.changed().request(),
-                promise.changed().result(),
+        Proposals proposals = new Proposals(planned, best.moved(), best.choice().walls(), terms.after(best.moved()),
+                progress);
+        return new Advice(planned.result(), proposals.list(), changed.request(), changed.result(),
                 Stream.concat(request.adjustables().stream().map(profiles::get), moves.profiles().stream()).toList());
+    }
+
+    private static Outcome best(List<Outcome> outcomes) {
+        return outcomes.stream().min(Outcome.ORDER).orElseThrow();
+    }
+
+    /** The changes made and the building laid afresh, its corners handed for the best, as when somebody makes the changes. */
+    private HandedBuilding changed(Outcome outcome) {
+        return planned.with(outcome.choice().walls().stream().map(WallOption::face).toList(), progress);
     }
 
     private WallSearch search(WallFace wall, Terms kept, int before) {
@@ -100,6 +107,6 @@ final class AdviceSearch {
             walls.add(moved.face(request.building().walls().get(wall).mark())
                     .map(face -> search(face, left, 0).options()).orElse(asPlanned));
         }
-        return new Outcome(moved, new JointChoice(planned, walls, left).choose(progress));
+        return new Outcome(moved, new JointChoice(planned, walls, left));
     }
 }

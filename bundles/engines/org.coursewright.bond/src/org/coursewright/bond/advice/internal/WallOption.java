@@ -3,7 +3,6 @@ package org.coursewright.bond.advice.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 import org.coursewright.bond.WallFace;
 import org.coursewright.bond.WallLayout;
@@ -20,9 +19,9 @@ import org.coursewright.measure.Progress;
  * @param changes in the order to make them; none for the wall as planned
  * @param face the wall then
  * @param cost what a layout of it comes to that is known
- * @param layout how it is laid then, if it has been laid
+ * @param isLaid whether laying it gives that layout
  */
-record WallOption(List<Change> changes, WallFace face, LayingCost cost, Optional<WallLayout> layout) {
+record WallOption(List<Change> changes, WallFace face, LayingCost cost, boolean isLaid) {
 
     /** The cheapest first, of these those that move least. */
     static final Comparator<WallOption> ORDER = Comparator.comparing(WallOption::cost)
@@ -33,24 +32,19 @@ record WallOption(List<Change> changes, WallFace face, LayingCost cost, Optional
     }
 
     static WallOption planned(WallFace wall, WallLayout layout) {
-        return new WallOption(List.of(), wall, LayingCost.of(layout), Optional.of(layout));
+        return new WallOption(List.of(), wall, LayingCost.of(layout), true);
     }
 
     /** The same wall with one dimension more changed. */
     WallOption and(Adjustable adjustable, Point point) {
         List<Change> longer = new ArrayList<>(changes);
         longer.add(new Change(adjustable, point.change()));
-        return new WallOption(longer, point.face(), point.cost(), point.layout());
+        return new WallOption(longer, point.face(), point.cost(), false);
     }
 
-    /** The same option, laid; not with all care yet, for it may not be chosen after all. */
+    /** The same option, laid; not with all care, for it may not be chosen then. */
     WallOption laid(HandedBuilding building, Progress progress) {
-        WallLayout laid = building.layFirst(face, progress);
-        return new WallOption(changes, face, LayingCost.of(laid), Optional.of(laid));
-    }
-
-    boolean isLaid() {
-        return layout.isPresent();
+        return new WallOption(changes, face, LayingCost.of(building.layAsKnown(face, progress)), true);
     }
 
     boolean changes(Adjustable adjustable) {

@@ -90,7 +90,7 @@ public final class HandedBuilding {
      *
      * @return the wall so laid, handed as in this building; with all care if that has been done before
      */
-    public WallLayout layFirst(WallFace wall, Progress progress) {
+    public WallLayout layAsKnown(WallFace wall, Progress progress) {
         return layings.layAsKnown(wall, handed.handing(), progress);
     }
 

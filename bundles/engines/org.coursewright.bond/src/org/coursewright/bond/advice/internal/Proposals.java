@@ -12,24 +12,19 @@ import org.coursewright.bond.advice.WallMove;
 import org.coursewright.bond.internal.refit.HandedBuilding;
 import org.coursewright.measure.Progress;
 
-/**
- * Makes the chosen changes and lays the building afresh, its corners handed for the best, as they will be when somebody
- * makes the changes. What each change does in its wall is told with the corners handed as planned.
- */
-final class Promise {
+/** What each of the chosen changes does in its wall, told with the corners handed as planned. */
+final class Proposals {
 
     private final HandedBuilding planned;
     private final Terms terms;
     private final Progress progress;
     private final List<Proposal> proposals = new ArrayList<>();
-    private final HandedBuilding changed;
 
     /** @param moved walls that have moved before the other changes are made */
-    Promise(HandedBuilding planned, MovedWalls moved, List<WallOption> chosen, Terms terms, Progress progress) {
+    Proposals(HandedBuilding planned, MovedWalls moved, List<WallOption> chosen, Terms terms, Progress progress) {
         this.planned = planned;
         this.terms = terms;
         this.progress = progress;
-        changed = planned.with(chosen.stream().map(WallOption::face).toList(), progress);
         moved.moves().forEach(this::propose);
         for (int index = 0; index < chosen.size(); index++) {
             WallFace wall = planned.request().walls().get(index);
@@ -55,7 +50,7 @@ final class Promise {
 
     /**
      * Tells how the wall is laid after each of its changes: after the last as in the changed building, if its corners are
-     * handed there as planned, else as it was laid when it was chosen; after those before in a hurry.
+     * handed there as planned, else without the finer bound; after those before in a hurry.
      */
     private void propose(WallFace wall, WallLayout layout, WallOption option) {
         WallFace face = wall;
@@ -65,7 +60,7 @@ final class Promise {
             FaceChange faceChange = terms.change(face, change.adjustable());
             face = faceChange.by(change.by()).orElseThrow();
             WallLayout after = face.equals(option.face())
-                    ? planned.layFirst(face, progress)
+                    ? planned.layAsKnown(face, progress)
                     : planned.laySoon(face, progress);
             proposals.add(new Proposal(change.adjustable(), faceChange.planned(),
                     faceChange.planned().plus(change.by()), List.of(before), List.of(after)));
@@ -73,12 +68,7 @@ final class Promise {
         }
     }
 
-    List<Proposal> proposals() {
+    List<Proposal> list() {
         return proposals;
-    }
-
-    /** The building with all changes made. */
-    HandedBuilding changed() {
-        return changed;
     }
 }
