@@ -210,7 +210,7 @@ public final class FillTable {
             for (int made = 0; made <= cuts; made++) {
                 if (!BitRow.isEmpty(reached, at(pieces - 1, met, made), row)) {
                     if (!moves) {
-                        fill(moved, cuts + 2, 0);
+                        clearMoved();
                         moves = true;
                     }
                     add(pieces, at(pieces - 1, met, made), made);
@@ -221,10 +221,11 @@ public final class FillTable {
         return any;
     }
 
-    /** Fills the first sets of a row of sets with one word. */
-    private void fill(long[] sets, int count, long word) {
-        for (int set = 0; set < count * shortfalls.residues(); set++) {
-            Arrays.fill(sets, set * words + low, set * words + high + 1, word);
+    private void clearMoved() {
+        for (int set = 0; set < (cuts + 2) * row; set += words) {
+            for (int word = low; word <= high; word++) {
+                moved[set + word] = 0;
+            }
         }
     }
 

@@ -2,6 +2,7 @@ package org.coursewright.bond.internal.filling;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.LongBinaryOperator;
@@ -27,7 +28,11 @@ final class Gauges {
     /** So many more pieces other than whole units than are needed are enough to find a good filling. */
     private static final int MORE_ODD = 4;
 
-    private record Ranked(Gauge gauge, long odd, double uneven) {
+    private record Ranked(Gauge gauge, long odd, double uneven) implements Comparable<Ranked> {
+        @Override
+        public int compareTo(Ranked other) {
+            return odd == other.odd ? Double.compare(uneven, other.uneven) : Long.compare(odd, other.odd);
+        }
     }
 
     private final RunShape shape;
@@ -99,12 +104,14 @@ final class Gauges {
                 }
             }
         }
-        if (enough < EVERY) {
-            long fewest = ranked.stream().mapToLong(Ranked::odd).min().orElse(0);
-            ranked.removeIf(gauge -> gauge.odd() > fewest + MORE_ODD);
+        Collections.sort(ranked);
+        List<Gauge> gauges = new ArrayList<>();
+        for (Ranked each : ranked) {
+            if (enough == EVERY || each.odd() <= ranked.get(0).odd() + MORE_ODD) {
+                gauges.add(each.gauge());
+            }
         }
-        ranked.sort(Comparator.comparingLong(Ranked::odd).thenComparingDouble(Ranked::uneven));
-        return ranked.stream().map(Ranked::gauge).toList();
+        return gauges;
     }
 
     /** The joint at one end of the range, narrowed to what is pinned. */

@@ -1,6 +1,5 @@
 package org.coursewright.bond.internal.filling;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -22,7 +21,8 @@ public final class Shortfalls {
     static final int NOWHERE = -1;
 
     private final long step;
-    private final List<Long> residues = new ArrayList<>();
+    private final long[] residues = new long[MOST_RESIDUES];
+    private int found = 1;
     private final long[] kinds;
     private final long cutLeast;
     private final int cutSteps;
@@ -48,10 +48,9 @@ public final class Shortfalls {
         if (cutSteps > 0) {
             kinds[kinds.length - 1] = cutLeast;
         }
-        residues.add(0L);
         to = new int[kinds.length][MOST_RESIDUES];
         carried = new int[kinds.length][MOST_RESIDUES];
-        for (int residue = 0; residue < residues.size(); residue++) {
+        for (int residue = 0; residue < found; residue++) {
             for (int kind = 0; kind < kinds.length; kind++) {
                 follow(residue, kind);
             }
@@ -59,14 +58,14 @@ public final class Shortfalls {
     }
 
     private void follow(int residue, int kind) {
-        long sum = residues.get(residue) + kinds[kind];
-        int found = residues.indexOf(sum % step);
-        if (found < 0 && residues.size() < MOST_RESIDUES) {
-            found = residues.size();
-            residues.add(sum % step);
+        long sum = residues[residue] + kinds[kind];
+        int target = residueOf(sum);
+        if (target == NOWHERE && found < MOST_RESIDUES) {
+            target = found;
+            residues[found++] = sum % step;
         }
-        complete &= found >= 0;
-        to[kind][residue] = found;
+        complete &= target != NOWHERE;
+        to[kind][residue] = target;
         carried[kind][residue] = Math.toIntExact(sum / step);
     }
 
@@ -81,16 +80,22 @@ public final class Shortfalls {
     }
 
     int residues() {
-        return residues.size();
+        return found;
     }
 
     long residue(int index) {
-        return residues.get(index);
+        return residues[index];
     }
 
     /** @return index of the residue that a sum leaves, or {@link #NOWHERE} */
     int residueOf(long sum) {
-        return residues.indexOf(sum % step);
+        long rest = sum % step;
+        for (int residue = 0; residue < found; residue++) {
+            if (residues[residue] == rest) {
+                return residue;
+            }
+        }
+        return NOWHERE;
     }
 
     long step() {

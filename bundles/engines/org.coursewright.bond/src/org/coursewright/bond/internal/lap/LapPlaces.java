@@ -24,17 +24,21 @@ public final class LapPlaces {
      */
     public static List<ShortLap> of(Length least, List<CourseLayout> courses) {
         LapPlaces places = new LapPlaces(least);
-        for (int upper = 1; upper < courses.size(); upper++) {
-            places.find(courses.get(upper - 1), courses.get(upper));
+        List<PlacedJoint> below = List.of();
+        for (int course = 0; course < courses.size(); course++) {
+            List<PlacedJoint> above = joints(courses.get(course));
+            if (course > 0) {
+                places.find(courses.get(course - 1), below, courses.get(course), above);
+            }
+            below = above;
         }
         return List.copyOf(places.found);
     }
 
     /** Goes along both courses at once, as their joints lie in order. */
-    private void find(CourseLayout lower, CourseLayout upper) {
-        List<PlacedJoint> above = joints(upper);
+    private void find(CourseLayout lower, List<PlacedJoint> below, CourseLayout upper, List<PlacedJoint> above) {
         int from = 0;
-        for (PlacedJoint joint : joints(lower)) {
+        for (PlacedJoint joint : below) {
             while (from < above.size() && joint.isClearOf(above.get(from), least)) {
                 from++;
             }
@@ -48,6 +52,8 @@ public final class LapPlaces {
     }
 
     private static List<PlacedJoint> joints(CourseLayout layout) {
-        return layout.runs().stream().flatMap(run -> PlacedJoint.of(run).stream()).toList();
+        List<PlacedJoint> joints = new ArrayList<>();
+        layout.runs().forEach(run -> joints.addAll(PlacedJoint.of(run)));
+        return joints;
     }
 }

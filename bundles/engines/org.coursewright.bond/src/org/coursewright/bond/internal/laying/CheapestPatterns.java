@@ -42,7 +42,7 @@ final class CheapestPatterns {
         for (RunStack.Contact contact : stack.contacts()) {
             progress.checkCancelled();
             long[] costs = clashes(contact);
-            if (Arrays.stream(costs).allMatch(each -> each > 0)) {
+            if (!hasNone(costs)) {
                 return Optional.empty();
             }
             network.add(contact.below(), contact.above(), costs);
@@ -57,11 +57,31 @@ final class CheapestPatterns {
     }
 
     private int[] cheapest(PatternPool pool) {
-        return cheapest.computeIfAbsent(pool, each -> {
-            List<Pattern> patterns = each.patterns();
-            long least = patterns.stream().mapToLong(Pattern::cost).min().orElseThrow();
-            return IntStream.range(0, patterns.size()).filter(index -> patterns.get(index).cost() == least).toArray();
-        });
+        return cheapest.computeIfAbsent(pool, each -> cheapest(each.patterns()));
+    }
+
+    private static int[] cheapest(List<Pattern> patterns) {
+        int[] found = new int[patterns.size()];
+        int count = 0;
+        long least = Long.MAX_VALUE;
+        for (int index = 0; index < found.length; index++) {
+            long cost = patterns.get(index).cost();
+            if (cost <= least) {
+                count = cost < least ? 0 : count;
+                least = cost;
+                found[count++] = index;
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    private static boolean hasNone(long[] costs) {
+        for (long cost : costs) {
+            if (cost == 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** By pattern of the lower run, then of the upper, one if there are more short laps than are forced. */

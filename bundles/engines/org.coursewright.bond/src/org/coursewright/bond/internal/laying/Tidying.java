@@ -135,8 +135,12 @@ final class Tidying {
                 }
             }
         }
-        stack.pool(run).patterns().stream().filter(pattern -> pattern.cuts() == alike.pattern().cuts())
-                .limit(MOST_CANDIDATES).forEach(candidates::add);
+        int tried = 0;
+        for (Pattern pattern : stack.pool(run).patterns()) {
+            if (pattern.cuts() == alike.pattern().cuts() && tried++ < MOST_CANDIDATES) {
+                candidates.add(pattern);
+            }
+        }
         return candidates;
     }
 

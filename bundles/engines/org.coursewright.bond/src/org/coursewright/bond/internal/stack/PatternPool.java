@@ -33,6 +33,8 @@ public final class PatternPool {
     private static final int ENOUGH_SPECIALS = 2;
     /** No more gauges than these are all looked at when a run is priced. */
     private static final int FEW_GAUGES = 300;
+    /** Of most shapes no more lists of sets than these are looked into. */
+    private static final int FEW_SETS = 2;
     /** So many orders are remembered: thousands would take much memory. */
     private static final int MOST_ORDERS = 600;
 
@@ -45,9 +47,9 @@ public final class PatternPool {
     private final Map<Pattern, Integer> places = new HashMap<>();
     private final Map<Integer, List<PieceSet>> setsByCuts = new HashMap<>();
     private final Map<List<Integer>, Optional<List<PieceSet>>> allSets = new HashMap<>();
-    private final Map<List<PieceSet>, List<Gauge>> gauges = new IdentityHashMap<>();
-    private final Map<List<PieceSet>, List<List<PieceSet>>> alike = new IdentityHashMap<>();
-    private final Map<List<PieceSet>, PieceOrders> orders = new IdentityHashMap<>();
+    private final Map<List<PieceSet>, List<Gauge>> gauges = new IdentityHashMap<>(FEW_SETS);
+    private final Map<List<PieceSet>, List<List<PieceSet>>> alike = new IdentityHashMap<>(FEW_SETS);
+    private final Map<List<PieceSet>, PieceOrders> orders = new IdentityHashMap<>(FEW_SETS);
 
     /**
      * @param filler fills runs of the shape

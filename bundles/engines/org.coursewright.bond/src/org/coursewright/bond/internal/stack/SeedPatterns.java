@@ -61,7 +61,7 @@ final class SeedPatterns {
         for (int index = 0; index < sets.size() && found.size() < MOST_PER_CUTS; index += skip) {
             found.addAll(orders(sets.get(index)));
         }
-        return found.stream().limit(MOST_PER_CUTS).toList();
+        return List.copyOf(found).subList(0, Math.min(MOST_PER_CUTS, found.size()));
     }
 
     /** In a short run a further cut may be what saves a lap; in a long one there are better places for it. */
