@@ -49,11 +49,10 @@ final class CoursePainter {
         course.runs().forEach(run -> fill(graphics, course, run.from(), run.to()));
     }
 
-    /** A polygon is smoothed at its sides and would blur the line of the course below, so it is drawn only under a rake. */
     private void fill(Graphics graphics, FaceCourse course, Length from, Length to) {
         Length bottom = course.course().bottom();
         if (course.isRaked()) {
-            graphics.fillPolygon(raked.under(from, to, bottom, course.top()));
+            RakedPiece.fill(graphics, raked.under(from, to, bottom, course.top()));
         } else {
             graphics.fillRectangle(place.box(from, to, bottom, course.top()));
         }

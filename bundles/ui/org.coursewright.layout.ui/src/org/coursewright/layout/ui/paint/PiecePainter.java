@@ -73,7 +73,7 @@ public record PiecePainter(FaceInk ink) {
 
     void paintRaked(Graphics graphics, Piece.Kind kind, PointList outline, double least) {
         graphics.setBackgroundColor(ink.of(kind));
-        graphics.fillPolygon(outline);
+        RakedPiece.fill(graphics, outline);
         if (!isOutlined(least)) {
             return;
         }

@@ -6,7 +6,9 @@ import org.coursewright.layout.ui.face.FaceCourse;
 import org.coursewright.layout.ui.face.PlacedPiece;
 import org.coursewright.layout.ui.face.TopLine;
 import org.coursewright.measure.Length;
+import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.PointList;
+import org.eclipse.swt.SWT;
 
 /** The outline of a piece that a rake cuts. */
 final class RakedPiece {
@@ -17,6 +19,13 @@ final class RakedPiece {
     RakedPiece(FacePlace place, TopLine top) {
         this.place = place;
         this.top = top;
+    }
+
+    /** Not smoothed: that would lay half a pixel over the course below. */
+    static void fill(Graphics graphics, PointList outline) {
+        graphics.setAntialias(SWT.OFF);
+        graphics.fillPolygon(outline);
+        graphics.setAntialias(SWT.DEFAULT);
     }
 
     /** Whether the top of the wall cuts a piece. */
