@@ -26,7 +26,8 @@ public final class Layings {
     private static final class Known {
         private Optional<WallLayout> layout = Optional.empty();
         private Optional<WallLayout> better = Optional.empty();
-        private boolean open;
+        /** What was tried by shape of run, if it may be laid better. */
+        private Optional<Map<RunShape, List<Pattern>>> open = Optional.empty();
         private Optional<CutProof> proof = Optional.empty();
         private Map<RunShape, List<Pattern>> patterns = Map.of();
         private int lastSolve;
@@ -106,7 +107,7 @@ public final class Layings {
     private static void lay(Known known, WallLaying begun) {
         known.layout = Optional.of(begun.lay());
         known.patterns = begun.patterns();
-        known.open = begun.mayBeBetter();
+        known.open = begun.mayBeBetter() ? Optional.of(begun.tried()) : Optional.empty();
     }
 
     /** The wall laid better if that has been done before, else laid. */
@@ -118,29 +119,31 @@ public final class Layings {
     }
 
     /**
-     * The wall laid better where that has not been proven to be impossible; takes longer. One that was laid before is laid
-     * again first: to keep the pools of all walls would take much memory.
+     * The wall laid better where that has not been proven to be impossible; takes longer.
      */
     public WallLayout layBetter(WallFace wall, Handing handing, Progress progress) {
         Known found = known(wall, handing);
         synchronized (found) {
             if (found.better.isEmpty()) {
-                found.better = found.layout.isPresent() && !found.open
-                        ? found.layout
-                        : Optional.of(layBetter(found, begun(found, wall, handing, progress)));
+                found.better = Optional.of(better(found, wall, handing, progress));
             }
             last.put(wall.mark(), new LastLaid(Masonry.of(wall.stock(), wall.rule()), found.patterns));
             return found.better.get().under(wall.mark());
         }
     }
 
-    private static WallLayout layBetter(Known known, WallLaying begun) {
-        lay(known, begun);
-        if (!known.open) {
-            return known.layout.orElseThrow();
+    /** What was tried is tried again together: to keep all that is known of a wall would take much memory. */
+    private static WallLayout better(Known known, WallFace wall, Handing handing, Progress progress) {
+        if (known.layout.isEmpty()) {
+            lay(known, begun(known, wall, handing, progress));
         }
-        WallLayout better = begun.layBetter();
-        known.patterns = begun.patterns();
+        if (known.open.isEmpty()) {
+            return known.layout.get();
+        }
+        WallLaying laying = new WallLaying(wall, handing);
+        WallLayout better = laying.layBetter(known.open.get(), progress);
+        known.patterns = laying.patterns();
+        known.open = Optional.empty();
         return better;
     }
 

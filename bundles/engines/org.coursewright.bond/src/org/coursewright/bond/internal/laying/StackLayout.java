@@ -105,8 +105,10 @@ final class StackLayout {
         return !isMet() && (isLapped() || stack.isSmall());
     }
 
-    /** Goes on after {@link #lay}, with a better bound and what it is made of. */
+    /** Begins with what {@link #lay} had found, and goes on with a better bound and what that is made of. */
     List<Pattern> layBetter() {
+        bound = stack.leastCuts();
+        take();
         follow(prover.refine(isLapped() ? Math.toIntExact(WallCost.cuts(cost)) : Integer.MAX_VALUE));
         return tidied();
     }

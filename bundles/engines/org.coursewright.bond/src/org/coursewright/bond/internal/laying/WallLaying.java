@@ -74,13 +74,24 @@ public final class WallLaying {
         return laid(layout.lay());
     }
 
+    /** By shape of run, the patterns that were tried. */
+    public Map<RunShape, List<Pattern>> tried() {
+        return stack.patterns();
+    }
+
     /** Whether {@link #layBetter} may help. */
     public boolean mayBeBetter() {
         return layout.mayBeBetter();
     }
 
-    /** Lays the wall better, or proves that it cannot be, where {@link #lay} has done neither; that takes longer. */
-    public WallLayout layBetter() {
+    /**
+     * Lays the wall better, or proves that it cannot be, where {@link #lay} has done neither; that takes longer.
+     *
+     * @param tried what had been {@link #tried} then
+     */
+    public WallLayout layBetter(Map<RunShape, List<Pattern>> tried, Progress progress) {
+        stack.add(tried);
+        layout = new StackLayout(stack, prover(() -> prove(progress), progress), progress);
         return laid(layout.layBetter());
     }
 

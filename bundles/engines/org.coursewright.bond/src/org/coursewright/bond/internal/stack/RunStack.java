@@ -161,6 +161,13 @@ public final class RunStack {
                 .ifPresent(pool -> found.forEach(pool::add)));
     }
 
+    /** By shape of run, the patterns in the pools. */
+    public Map<RunShape, List<Pattern>> patterns() {
+        Map<RunShape, List<Pattern>> patterns = new LinkedHashMap<>();
+        poolByShape.forEach((shape, pool) -> patterns.put(shape, List.copyOf(pool.patterns())));
+        return patterns;
+    }
+
     /** Cuts that every filling needs, laps left aside. */
     public int leastCuts() {
         return pools.stream().mapToInt(PatternPool::leastCuts).sum();

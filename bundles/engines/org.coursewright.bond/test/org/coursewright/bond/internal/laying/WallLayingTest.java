@@ -10,6 +10,7 @@ import org.coursewright.bond.WallLayout;
 import org.coursewright.bond.internal.handing.AlternatingHanding;
 import org.coursewright.bond.internal.handing.Handing;
 import org.coursewright.bond.internal.proof.CutProof;
+import org.coursewright.bond.internal.run.Pattern;
 import org.coursewright.measure.Progress;
 import org.junit.jupiter.api.Test;
 
@@ -41,5 +42,32 @@ class WallLayingTest {
             }
         }
         assertThat(met).isGreaterThan(20);
+    }
+
+    @Test
+    void aWallIsLaidBetterFromWhatWasTriedAndNeverWorseThanBefore() {
+        RandomWalls walls = new RandomWalls(5);
+        int open = 0;
+        int better = 0;
+        for (int index = 0; index < 80; index++) {
+            BondRequest request = walls.wall("150", "300", 6, 3);
+            WallLaying laying = laying(request);
+            laying.begin(() -> laying.prove(Progress.NONE), Progress.NONE);
+            WallLayout laid = laying.lay();
+            if (laying.mayBeBetter()) {
+                WallLaying anew = laying(request);
+                WallLayout again = anew.layBetter(laying.tried(), Progress.NONE);
+
+                laying.tried().forEach((shape, tried) -> assertThat(anew.tried().get(shape)).startsWith(
+                        tried.toArray(Pattern[]::new)));
+                assertThat(again.lapViolations()).isLessThanOrEqualTo(laid.lapViolations());
+                assertThat(again.cutPieces()).isLessThanOrEqualTo(laid.cutPieces());
+                assertThat(again.lowerBound()).isGreaterThanOrEqualTo(laid.lowerBound());
+                open++;
+                better += again.optimal() || again.cutPieces() < laid.cutPieces() ? 1 : 0;
+            }
+        }
+        assertThat(open).isGreaterThan(3);
+        assertThat(better).isGreaterThan(3);
     }
 }
