@@ -20,10 +20,10 @@ import org.coursewright.bond.WallFace;
  * @param walls its walls, one by one
  * @param engineSeconds processor time the engine took (s)
  * @param faults what the verifier finds wrong in the engine's layout
- * @param bestHanding the proven score of the best handing, or empty if not every handing could be proven
+ * @param others what the reference solver found with other handings
  */
 record BuildingComparison(String name, List<WallComparison> walls, double engineSeconds, List<String> faults,
-        Optional<Score> bestHanding) {
+        OtherHandings others) {
 
     private static final int TRIES = 10;
 
@@ -36,7 +36,7 @@ record BuildingComparison(String name, List<WallComparison> walls, double engine
         BuildingComparison compared = laidAsHanded(name, request, limit);
         Handing chosen = compared.walls().get(0).handing();
         return new BuildingComparison(name, compared.walls(), compared.engineSeconds(), compared.faults(),
-                bestHanding(request, chosen, compared.walls(), limit));
+                OtherHandings.of(request, chosen, compared.walls(), limit));
     }
 
     /** Lays a building twice, with its corners handed as the engine hands them; no other handing is tried. */
@@ -51,30 +51,7 @@ record BuildingComparison(String name, List<WallComparison> walls, double engine
             walls.add(WallComparison.of(wall, chosen, result.walls().get(index),
                     GeneralModel.lay(wall, chosen, limit)));
         }
-        return new BuildingComparison(name, walls, timed.seconds(), faults, Optional.empty());
-    }
-
-    private static Optional<Score> bestHanding(BondRequest request, Handing chosen, List<WallComparison> walls,
-            double limit) {
-        Optional<Score> best = total(walls.stream().map(WallComparison::reference).toList());
-        List<Handing> others = Handing.all(request.meetings()).stream().filter(handing -> !handing.equals(chosen))
-                .toList();
-        for (Handing handing : others) {
-            best = best.flatMap(known -> total(request, handing, limit)
-                    .map(other -> other.compareTo(known) < 0 ? other : known));
-        }
-        return best;
-    }
-
-    private static Optional<Score> total(BondRequest request, Handing handing, double limit) {
-        return total(request.walls().stream().map(wall -> GeneralModel.lay(wall, handing, limit)).toList());
-    }
-
-    private static Optional<Score> total(List<ModelAnswer> answers) {
-        if (!answers.stream().allMatch(ModelAnswer::proven)) {
-            return Optional.empty();
-        }
-        return answers.stream().map(answer -> answer.score().orElseThrow()).reduce(Score::plus);
+        return new BuildingComparison(name, walls, timed.seconds(), faults, OtherHandings.UNTRIED);
     }
 
     /** @return what is wrong with the engine's layout or not as good as it could be, a line each */
@@ -90,24 +67,28 @@ record BuildingComparison(String name, List<WallComparison> walls, double engine
         }
         if (isHandingWorse()) {
             findings.add("%s HANDING %s in all, but %s exists with other handing.".formatted(name, engineScore(),
-                    bestHanding.orElseThrow()));
+                    others.best().orElseThrow()));
         }
         return findings;
     }
 
     /** Whether every wall is laid as well as it can be and another handing would still be better. */
     boolean isHandingWorse() {
-        return walls.stream().allMatch(wall -> wall.order() <= 0) && bestHanding.isPresent()
-                && bestHanding.get().compareTo(engineScore()) < 0;
+        return walls.stream().allMatch(wall -> wall.order() <= 0) && others.best().isPresent()
+                && others.best().get().compareTo(engineScore()) < 0;
     }
 
     Score engineScore() {
         return walls.stream().map(WallComparison::score).reduce(Score.NONE, Score::plus);
     }
 
-    /** @return time of the reference solver over the engine's, or empty if their layouts are not equal and proven */
+    /**
+     * @return time of the reference solver, for all handings that were tried, over the engine's, or empty if their layouts
+     *         are not equal and proven
+     */
     Optional<Double> ratio() {
-        return walls.stream().allMatch(wall -> wall.reference().proven() && wall.order() == 0)
+        boolean handed = others == OtherHandings.UNTRIED || others.best().isPresent();
+        return handed && walls.stream().allMatch(wall -> wall.reference().proven() && wall.order() == 0)
                 ? Optional.of(timesFaster())
                 : Optional.empty();
     }
@@ -123,6 +104,7 @@ record BuildingComparison(String name, List<WallComparison> walls, double engine
     }
 
     private double timesFaster() {
-        return walls.stream().mapToDouble(wall -> wall.reference().seconds()).sum() / engineSeconds;
+        double asChosen = walls.stream().mapToDouble(wall -> wall.reference().seconds()).sum();
+        return (asChosen + others.seconds()) / engineSeconds;
     }
 }
