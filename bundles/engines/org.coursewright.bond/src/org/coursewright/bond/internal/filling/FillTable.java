@@ -22,6 +22,7 @@ public final class FillTable {
     private final WorkLimit limit;
     private final PinMask pins;
     private final ClearShortfalls clear;
+    private final NextPiece next;
     private Gauge gauge = new Gauge(1, 0, 0, 0);
     private Gauge furthest = gauge;
     private int violations;
@@ -31,10 +32,6 @@ public final class FillTable {
     /** Words of all residues together. */
     private int row;
     private long[] reached = new long[0];
-    private long[] struck = new long[0];
-    private long[] moved = new long[0];
-    private long[] begun = new long[0];
-    private long[] ended = new long[0];
     /** Words in which shortfalls may lie that have been reached and from which the end can be reached. */
     private int low;
     private int high;
@@ -46,6 +43,7 @@ public final class FillTable {
         this.shortfalls = shortfalls;
         pins = new PinMask(shape, masonry, shortfalls);
         clear = new ClearShortfalls(shape, masonry, shortfalls);
+        next = new NextPiece(shape, shortfalls, pins);
     }
 
     /** The fewest windows met and, with as few, the fewest cuts. */
@@ -142,14 +140,7 @@ public final class FillTable {
             Arrays.fill(reached, 0, size, 0);
         }
         clear.begin(words, violations);
-        moved = grown(moved, (cuts + 2) * row);
-        struck = grown(struck, row);
-        begun = grown(begun, row);
-        ended = grown(ended, row);
-    }
-
-    private static long[] grown(long[] array, int size) {
-        return array.length < size ? new long[size] : array;
+        next.begin(gauge, words, cuts);
     }
 
     private void start() {
@@ -201,156 +192,22 @@ public final class FillTable {
         } else {
             clear.all(low, high);
         }
-        if (shape.isRaked()) {
-            findRakes(pieces);
-        }
+        next.after(pieces - 1, low, high);
         boolean any = false;
         for (int met = 0; met <= violations; met++) {
             boolean moves = false;
             for (int made = 0; made <= cuts; made++) {
                 if (!BitRow.isEmpty(reached, at(pieces - 1, met, made), row)) {
                     if (!moves) {
-                        clearMoved();
+                        next.clear();
                         moves = true;
                     }
-                    add(pieces, at(pieces - 1, met, made), made);
+                    next.add(reached, at(pieces - 1, met, made), made);
                 }
             }
             any |= moves && keep(pieces, met);
         }
         return any;
-    }
-
-    private void clearMoved() {
-        for (int set = 0; set < (cuts + 2) * row; set += words) {
-            for (int word = low; word <= high; word++) {
-                moved[set + word] = 0;
-            }
-        }
-    }
-
-    /** Shortfalls with which the next piece begins under the rake at the start, and with which it ends under the other. */
-    private void findRakes(int pieces) {
-        Arrays.fill(begun, 0, row, 0);
-        Arrays.fill(ended, 0, row, 0);
-        long joints = (pieces - 1L + shape.startJoints()) * gauge.jointTotal();
-        if (shape.rakeStart() > 0) {
-            shortfalls.mark(begun, words, parts(),
-                    ((pieces - 1) * masonry.whole() - shape.rakeStart()) * parts() + joints,
-                    Long.MAX_VALUE / 4);
-        }
-        if (shape.rakeEnd() > 0) {
-            shortfalls.mark(ended, words, parts(), Long.MIN_VALUE / 4,
-                    (pieces * masonry.whole() - shape.length() + shape.rakeEnd()) * parts() + joints);
-        }
-    }
-
-    private void add(int pieces, int from, int made) {
-        if (!pins.isEmpty()) {
-            addPinned(pieces, from, made);
-            return;
-        }
-        for (int residue = 0; residue < shortfalls.residues(); residue++) {
-            addWhole(from, made, residue);
-            for (int kind = 0; kind < shortfalls.specials(); kind++) {
-                addSpecial(from, made, residue, kind);
-            }
-            if (shortfalls.canCut() && made < cuts) {
-                addCut(from, made, residue);
-            }
-        }
-    }
-
-    /** Adds every length for itself, after those shortfalls only that it may follow. */
-    private void addPinned(int pieces, int from, int made) {
-        long[] all = Arrays.copyOfRange(reached, from, from + row);
-        restrict(all, pieces, from, masonry.whole());
-        for (int residue = 0; residue < shortfalls.residues(); residue++) {
-            addWhole(from, made, residue);
-        }
-        for (int kind = 0; kind < shortfalls.specials(); kind++) {
-            restrict(all, pieces, from, masonry.whole() - shortfalls.of(kind));
-            for (int residue = 0; residue < shortfalls.residues(); residue++) {
-                addSpecial(from, made, residue, kind);
-            }
-        }
-        for (int step = 0; step < shortfalls.cutSteps() && made < cuts; step++) {
-            restrict(all, pieces, from, masonry.cutMost() - step * shortfalls.step());
-            addCuts(from, made, step);
-        }
-        System.arraycopy(all, 0, reached, from, row);
-    }
-
-    private void restrict(long[] all, int pieces, int from, long length) {
-        long[] allowed = all.clone();
-        pins.restrict(allowed, words, gauge, pieces - 1, length);
-        System.arraycopy(allowed, 0, reached, from, row);
-    }
-
-    /** Adds cut pieces so many steps shorter than the longest. */
-    private void addCuts(int from, int made, int step) {
-        int kind = shortfalls.specials();
-        for (int residue = 0; residue < shortfalls.residues(); residue++) {
-            int target = shortfalls.to(kind, residue);
-            if (target != Shortfalls.NOWHERE) {
-                BitRow.addShifted(moved, (made + 1) * row + target * words, reached, from + residue * words, low,
-                        high, shortfalls.carried(kind, residue) + step);
-            }
-        }
-    }
-
-    private void addWhole(int from, int made, int residue) {
-        int to = made * row + residue * words;
-        for (int word = low; word <= high; word++) {
-            long before = reached[from + residue * words + word];
-            long raked = shape.isRaked() ? before & (begun[residue * words + word] | ended[residue * words + word]) : 0;
-            moved[to + word] |= before & ~raked;
-            moved[to + row + word] |= raked;
-        }
-    }
-
-    private void addSpecial(int from, int made, int residue, int kind) {
-        int target = shortfalls.to(kind, residue);
-        if (target == Shortfalls.NOWHERE) {
-            return;
-        }
-        int shift = shortfalls.carried(kind, residue);
-        int to = made * row + target * words;
-        if (!shape.isRaked()) {
-            BitRow.addShifted(moved, to, reached, from + residue * words, low, high, shift);
-            return;
-        }
-        long[] level = new long[words];
-        long[] raked = new long[words];
-        for (int word = 0; word < words; word++) {
-            long before = reached[from + residue * words + word];
-            level[word] = before & ~begun[residue * words + word];
-            raked[word] = before & begun[residue * words + word];
-        }
-        BitRow.addShifted(moved, to + row, raked, 0, words, shift);
-        Arrays.fill(raked, 0);
-        BitRow.addShifted(raked, 0, level, 0, words, shift);
-        for (int word = 0; word < words; word++) {
-            moved[to + word] |= raked[word] & ~ended[target * words + word];
-            moved[to + row + word] |= raked[word] & ended[target * words + word];
-        }
-    }
-
-    private void addCut(int from, int made, int residue) {
-        int kind = shortfalls.specials();
-        int target = shortfalls.to(kind, residue);
-        if (target == Shortfalls.NOWHERE) {
-            return;
-        }
-        int steps = shortfalls.cutSteps();
-        int least = Math.max(0, low - (steps >> 6) - 1);
-        Arrays.fill(struck, least, high + 1, 0);
-        BitRow.addShifted(struck, 0, reached, from + residue * words, least, high, shortfalls.carried(kind, residue));
-        BitRow.spread(struck, 0, least, high, steps);
-        int to = (made + 1) * row + target * words;
-        for (int word = low; word <= high; word++) {
-            moved[to + word] |= struck[word];
-        }
     }
 
     /** Keeps what has been reached where the joint after the pieces lies clear enough. */
@@ -370,7 +227,7 @@ public final class FillTable {
     private long keep(int to, int from, int where) {
         long any = 0;
         for (int word = low; word <= high; word++) {
-            long kept = moved[from + word] & clear.at(where + word);
+            long kept = next.at(from + word) & clear.at(where + word);
             reached[to + word] |= kept;
             any |= kept;
         }
