@@ -88,10 +88,15 @@ final class Point {
         }
     }
 
-    /** Lays the wall soon, and takes the layout if it is better than the one that was fitted. */
-    void tryOut(HandedBuilding building, Progress progress) {
+    /**
+     * Lays the wall, and takes the layout if it is better than the one that was fitted.
+     *
+     * @param soon whether a first answer is enough; otherwise all is done but the finer bound
+     */
+    void tryOut(HandedBuilding building, boolean soon, Progress progress) {
         tried = true;
-        RefitWall found = building.refit(runs, building.laySoon(face, progress));
+        WallLayout laid = soon ? building.laySoon(face, progress) : building.layAsKnown(face, progress);
+        RefitWall found = building.refit(runs, laid);
         if (fitted.isEmpty() || found.cost().compareTo(fitted.get().cost()) < 0) {
             fitted = Optional.of(found);
         }

@@ -92,9 +92,13 @@ final class Profile {
         return (int) points.stream().filter(Point::isTried).count();
     }
 
-    /** Lays the wall soon for one of the values, and fits the layout to the others. */
-    void lay(Point point, HandedBuilding building, Progress progress) {
-        point.tryOut(building, progress);
+    /**
+     * Lays the wall for one of the values, and fits the layout to the others.
+     *
+     * @param soon whether a first answer is enough
+     */
+    void lay(Point point, HandedBuilding building, boolean soon, Progress progress) {
+        point.tryOut(building, soon, progress);
         fit(point.fitted().orElseThrow(), progress);
     }
 

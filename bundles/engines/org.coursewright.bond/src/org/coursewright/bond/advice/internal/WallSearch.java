@@ -85,7 +85,10 @@ final class WallSearch {
         }
     }
 
-    /** Lays the wall soon for the values with the least bounds; of equal ones those of the dimension laid least often first. */
+    /**
+     * Lays the wall for the values with the least bounds; of equal ones those of the dimension laid least often first. That
+     * is done soon unless laps are short as planned: then it takes more to mend them.
+     */
     private void lay(Collection<Profile> dimensions, LayingCost cost, int tries, Progress progress) {
         for (int tried = 0; tried < tries; tried++) {
             Optional<Profile> next = dimensions.stream().filter(profile -> profile.promising(cost).isPresent())
@@ -95,7 +98,7 @@ final class WallSearch {
             if (next.isEmpty()) {
                 return;
             }
-            next.get().lay(next.get().promising(cost).orElseThrow(), building, progress);
+            next.get().lay(next.get().promising(cost).orElseThrow(), building, cost.violations() == 0, progress);
         }
     }
 
