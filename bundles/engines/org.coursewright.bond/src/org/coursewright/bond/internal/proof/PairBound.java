@@ -13,6 +13,10 @@ import org.coursewright.bond.internal.stack.Skeleton;
 /** What is known of the choices of runs of consecutive courses, kept by pair of shapes. */
 final class PairBound {
 
+    /**
+     * What decides which choices go together. Short laps that third runs may need with the ends of these need not be
+     * alike: nothing that is looked into between the two meets them, so the fewest that are let pass are enough for all.
+     */
     private record Pair(RunShape below, RunShape above, long offset, List<Long> round, List<Long> roundOther) {
     }
 
