@@ -87,30 +87,24 @@ final class PairChoices {
     }
 
     /**
-     * Whether two choices exclude one another. Where they do, those next to them that cost as much are looked into as well,
-     * more of them each time, for they will be asked about next.
+     * Whether two choices exclude one another. Where they do, those next to them are looked into as well, more of them
+     * each time, for they will be asked about next.
      */
     boolean excludes(int row, int column) {
         if (!decide(row, column)) {
             return false;
         }
-        for (int next = row + 1; next < row + ahead && isAsDear(lower, row, next); next++) {
-            decideNext(next, column);
-        }
-        for (int next = column + 1; next < column + ahead && isAsDear(upper, column, next); next++) {
-            decideNext(row, next);
+        for (int step = 1; step < ahead; step++) {
+            decideNext(row + step, column);
+            decideNext(row, column + step);
         }
         ahead = Math.min(2 * ahead, Math.max(lower.size(), upper.size()));
         return true;
     }
 
-    /** Whether a choice, if there is one, has as many extra cuts as one before it; dearer ones come after all that do. */
-    private static boolean isAsDear(List<RunChoice> choices, int choice, int next) {
-        return next < choices.size() && choices.get(next).extra() == choices.get(choice).extra();
-    }
-
     private void decideNext(int row, int column) {
-        if (lower.get(row).pattern().isPresent() || upper.get(column).pattern().isPresent()) {
+        if (row < lower.size() && column < upper.size()
+                && (lower.get(row).pattern().isPresent() || upper.get(column).pattern().isPresent())) {
             decide(row, column);
         }
     }
