@@ -117,7 +117,11 @@ public final class HandingSearch {
      */
     private boolean withEach(Predicate<HandingTable> wanted, Consumer<HandingTable> work) {
         List<HandingTable> all = tables.stream().filter(wanted).toList();
-        all.parallelStream().forEach(work);
+        if (all.size() == 1) {
+            work.accept(all.get(0));
+        } else {
+            all.parallelStream().forEach(work);
+        }
         return !all.isEmpty();
     }
 
