@@ -63,18 +63,6 @@ record Tidiness(long blocks, long cutLengths, long gauges, long uneven) implemen
             return cuts.lengths();
         }
 
-        /** Blocks used up if such pieces were cut as well, so often. */
-        long blocksWith(long[] lengths, int times) {
-            for (long length : lengths) {
-                cuts.add(length, times);
-            }
-            long blocks = cuts.blocks();
-            for (long length : lengths) {
-                cuts.add(length, -times);
-            }
-            return blocks;
-        }
-
         Tidiness tidiness() {
             return new Tidiness(cuts.blocks(), cuts.size(), gauges.size(), uneven);
         }

@@ -10,12 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.coursewright.bond.internal.lap.LapCheck;
-import org.coursewright.bond.internal.lap.Windows;
 import org.coursewright.bond.internal.run.Masonry;
 import org.coursewright.bond.internal.run.Pattern;
-import org.coursewright.bond.internal.run.PieceSet;
 import org.coursewright.bond.internal.run.RunShape;
-import org.coursewright.bond.internal.stack.PatternPool;
 import org.coursewright.bond.internal.stack.RunStack;
 import org.coursewright.measure.Progress;
 
@@ -28,8 +25,6 @@ final class Tidying {
 
     private static final int PASSES = 3;
     private static final int MOST_CANDIDATES = 80;
-    /** Sets of pieces that would spare a block and are tried between the neighbours. */
-    private static final int MOST_SPARING = 12;
 
     private record Alike(RunShape shape, Pattern pattern) {
     }
@@ -93,48 +88,11 @@ final class Tidying {
                 }
             }
         }
-        best = sparing(alike, runs, least).orElse(best);
         tally.add(best, runs.size());
         for (int run : runs) {
             patterns.set(run, best);
         }
         return best != alike.pattern();
-    }
-
-    /** A pattern of pieces not tried before with which fewer blocks are cut up. */
-    private Optional<Pattern> sparing(Alike alike, List<Integer> runs, Tidiness least) {
-        PatternPool pool = stack.pool(runs.get(0));
-        List<PieceSet> sets = sparing(pool, alike.pattern().cuts(), runs.size(), least.blocks());
-        if (sets.isEmpty()) {
-            return Optional.empty();
-        }
-        Map<Neighbour, Integer> beside = neighbours(runs);
-        Windows windows = windows(beside, alike.shape());
-        return sets.stream().flatMap(set -> pool.like(set, windows, met(beside)).stream())
-                .filter(found -> with(found, runs.size()).compareTo(least) < 0 && laps(found, beside)).findFirst();
-    }
-
-    private List<PieceSet> sparing(PatternPool pool, int cuts, int times, long blocks) {
-        List<PieceSet> sets = new ArrayList<>();
-        if (cuts > 0 && !pool.shape().isRaked() && pool.shape().pins().isEmpty()) {
-            for (PieceSet set : pool.sets(cuts)) {
-                if (sets.size() < MOST_SPARING && tally.blocksWith(set.cuts(), times) < blocks) {
-                    sets.add(set);
-                }
-            }
-        }
-        return sets;
-    }
-
-    private Windows windows(Map<Neighbour, Integer> neighbours, RunShape shape) {
-        Windows windows = new Windows();
-        neighbours.keySet().forEach(
-                each -> windows.add(each.pattern(), each.offset(), masonry.lap(), shape.length()));
-        return windows;
-    }
-
-    private static int met(Map<Neighbour, Integer> neighbours) {
-        return neighbours.values().stream().mapToInt(each -> Math.max(0, each)).sum();
     }
 
     private Tidiness with(Pattern pattern, int times) {

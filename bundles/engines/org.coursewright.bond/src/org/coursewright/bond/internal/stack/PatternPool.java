@@ -134,18 +134,11 @@ public final class PatternPool {
                 || !filler.isComplete();
     }
 
-    /** A pattern with the joints of a set that meets no more windows and has no more cuts than the set, if there is one. */
-    public Optional<Pattern> like(PieceSet set, Windows windows, int mostMet) {
-        return filler.any(List.of(gauge(set)), windows, mostMet, set.cuts().length);
-    }
-
     private List<Gauge> gauges(List<PieceSet> sets) {
-        return gauges.computeIfAbsent(sets, each -> each.stream().map(this::gauge).distinct().toList());
-    }
-
-    private Gauge gauge(PieceSet set) {
-        return new Gauge(set.pieces(), set.joints(), set.jointTotal(),
-                set.jointTotal() + set.pieces() * masonry.whole() - shape.length());
+        return gauges.computeIfAbsent(sets, each -> each.stream()
+                .map(set -> new Gauge(set.pieces(), set.joints(), set.jointTotal(),
+                        set.jointTotal() + set.pieces() * masonry.whole() - shape.length()))
+                .distinct().toList());
     }
 
     /** Sets of one make-up together. */

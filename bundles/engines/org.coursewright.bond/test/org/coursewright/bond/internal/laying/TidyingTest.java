@@ -73,19 +73,6 @@ class TidyingTest {
         assertThat(tidied).allSatisfy(pattern -> assertThat(pattern.cuts()).isEqualTo(1));
     }
 
-    /** 12 in and 9 in take a block each; a special of 7 in leaves 4 1/2 in, and that comes out of one with 9 in. */
-    @Test
-    void piecesAreLookedForThatSpareABlock() {
-        RunStack stack = stack(wall("120").stocked(stock("14", "7")).ruled(rule("3 1/2", "3/8", "1/2", "3/4"))
-                .courses(1).obstacle(Obstacle.Kind.OPENING, in("41"), in("82"), 1, 1).build());
-        List<Pattern> laid = List.of(pattern(stack, 0, "1", "14", "14", "12"), pattern(stack, 1, "1", "9", "14", "14"));
-        List<Pattern> tidied = new Tidying(stack, laid).tidy(Progress.NONE);
-
-        assertThat(Tidiness.of(stack.masonry(), laid).blocks()).isEqualTo(2);
-        assertThat(Tidiness.of(stack.masonry(), tidied).blocks()).isEqualTo(1);
-        assertThat(cost(stack, tidied)).isEqualTo(cost(stack, laid));
-    }
-
     @Test
     void tidyingKeepsCutsAndLapsAndBettersTheRest() {
         RandomWalls walls = new RandomWalls(11);
